@@ -1,0 +1,81 @@
+namespace SacrificialTape.Quantities;
+
+/// <summary>
+/// What each <see cref="TradeUnit"/> is called in text, what kind of quantity it measures and how many canonical units
+/// it holds. A closed list: a unit that is not in it is refused, and case counts (mm is not MM).
+/// </summary>
+internal static class TradeUnits
+{
+    internal static string Symbol(TradeUnit unit) => unit switch
+    {
+        TradeUnit.One => string.Empty,
+        TradeUnit.Percent => "%",
+        TradeUnit.Micrometer => "um",
+        TradeUnit.Millimeter => "mm",
+        TradeUnit.Centimeter => "cm",
+        TradeUnit.Meter => "m",
+        TradeUnit.Inch => "in",
+        TradeUnit.Foot => "ft",
+        TradeUnit.SquareCentimeter => "cm2",
+        TradeUnit.SquareMeter => "m2",
+        TradeUnit.Degree => "deg",
+        TradeUnit.DegreeCelsius => "degC",
+        TradeUnit.Year => "a",
+        TradeUnit.Hour => "h",
+        TradeUnit.Gram => "g",
+        TradeUnit.Kilogram => "kg",
+        TradeUnit.KilogramPerCubicMeter => "kg/m3",
+        TradeUnit.GramPerCubicCentimeter => "g/cm3",
+        TradeUnit.GramPerSquareMeter => "g/m2",
+        TradeUnit.MicrometerPerYear => "um/a",
+        TradeUnit.GramPerSquareMeterYear => "g/(m2.a)",
+        TradeUnit.MilligramPerSquareMeterDay => "mg/(m2.d)",
+        TradeUnit.SquareCentimeterPerSquareMeter => "cm2/m2",
+        TradeUnit.AmpereHourPerKilogram => "A.h/kg",
+        TradeUnit.OhmSquareCentimeter => "ohm.cm2",
+        _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
+    };
+
+    /// <summary>The canonical unit of the same kind of quantity, and how many of it one of this unit holds.</summary>
+    internal static (TradeUnit Canonical, double Factor) Scale(TradeUnit unit) => unit switch
+    {
+        TradeUnit.Percent => (TradeUnit.One, 0.01),
+        TradeUnit.Micrometer => (TradeUnit.Millimeter, 0.001),
+        TradeUnit.Centimeter => (TradeUnit.Millimeter, 10),
+        TradeUnit.Meter => (TradeUnit.Millimeter, 1000),
+        TradeUnit.Inch => (TradeUnit.Millimeter, UnitConversions.MillimetersPerInch),
+        TradeUnit.Foot => (TradeUnit.Millimeter, 12 * UnitConversions.MillimetersPerInch),
+        TradeUnit.SquareCentimeter => (TradeUnit.SquareMeter, 1e-4),
+        TradeUnit.Hour => (TradeUnit.Year, 1 / UnitConversions.HoursPerYear),
+        TradeUnit.Gram => (TradeUnit.Kilogram, 0.001),
+        TradeUnit.GramPerCubicCentimeter => (TradeUnit.KilogramPerCubicMeter, 1000),
+        _ => (unit, 1),
+    };
+
+    internal static bool TryFind(ReadOnlySpan<char> symbol, out TradeUnit unit)
+    {
+        foreach (TradeUnit candidate in Enum.GetValues<TradeUnit>())
+        {
+            if (symbol.SequenceEqual(Symbol(candidate)))
+            {
+                unit = candidate;
+                return true;
+            }
+        }
+
+        // Both mu signs (micro sign U+00B5, Greek mu U+03BC), the spelt-out word, and the degree sign.
+        TradeUnit? alias = symbol switch
+        {
+            "\u00B5m" or "\u03BCm" or "micron" or "microns" => TradeUnit.Micrometer,
+            "\u00B5m/a" or "\u03BCm/a" => TradeUnit.MicrometerPerYear,
+            "\u00B0" => TradeUnit.Degree,
+            "\u00B0C" => TradeUnit.DegreeCelsius,
+            "m\u00B2" => TradeUnit.SquareMeter,
+            "cm\u00B2" => TradeUnit.SquareCentimeter,
+            "g/m\u00B2" => TradeUnit.GramPerSquareMeter,
+            _ => null,
+        };
+        unit = alias ?? default;
+        return alias is not null;
+    }
+}

@@ -1,0 +1,102 @@
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace SacrificialTape.Quantities;
+
+/// <summary>
+/// The one file where UnitsNet quantities become canonical doubles and back. The usual units are converted here by
+/// their exact factors: the library's own conversion by unit allocates and touches its unit tables, which costs a third
+/// of a second on first use. Rare units go to the library. A new major version of UnitsNet is a change of this file.
+/// </summary>
+internal static class UnitConversions
+{
+    /// <summary>A year in this library: 365 d = 8760 h, in every formula.</summary>
+    internal const double HoursPerYear = 8760;
+
+    internal const double MillimetersPerInch = 25.4;
+
+    internal static double Millimeters(Length length)
+    {
+        double value = (double)length.Value;
+        return length.Unit switch
+        {
+            LengthUnit.Millimeter => value,
+            LengthUnit.Meter => value * 1000,
+            LengthUnit.Centimeter => value * 10,
+            LengthUnit.Micrometer => value / 1000,
+            LengthUnit.Inch => value * MillimetersPerInch,
+            LengthUnit.Foot => value * (12 * MillimetersPerInch),
+            LengthUnit.Mil => value * (MillimetersPerInch / 1000),
+            LengthUnit.Kilometer => value * 1e6,
+            _ => (double)length.Millimeters,
+        };
+    }
+
+    internal static double Micrometers(Length length)
+    {
+        double value = (double)length.Value;
+        return length.Unit switch
+        {
+            LengthUnit.Micrometer => value,
+            LengthUnit.Millimeter => value * 1000,
+            LengthUnit.Meter => value * 1e6,
+            _ => Millimeters(length) * 1000,
+        };
+    }
+
+    internal static double SquareMeters(Area area)
+    {
+        double value = (double)area.Value;
+        return area.Unit switch
+        {
+            AreaUnit.SquareMeter => value,
+            AreaUnit.SquareCentimeter => value / 1e4,
+            AreaUnit.SquareMillimeter => value / 1e6,
+            _ => (double)area.SquareMeters,
+        };
+    }
+
+    internal static double Years(Duration duration)
+    {
+        double value = (double)duration.Value;
+        return duration.Unit switch
+        {
+            DurationUnit.Year365 => value,
+            DurationUnit.Day => value / 365,
+            DurationUnit.Hour => value / HoursPerYear,
+            _ => (double)duration.Hours / HoursPerYear,
+        };
+    }
+
+    internal static double KilogramsPerCubicMeter(Density density)
+    {
+        double value = (double)density.Value;
+        return density.Unit switch
+        {
+            DensityUnit.KilogramPerCubicMeter => value,
+            DensityUnit.GramPerCubicCentimeter => value * 1000,
+            _ => (double)density.KilogramsPerCubicMeter,
+        };
+    }
+
+    internal static double Degrees(Angle angle) =>
+        angle.Unit == AngleUnit.Degree ? (double)angle.Value : (double)angle.Degrees;
+
+    internal static double DegreesCelsius(Temperature temperature) =>
+        temperature.Unit == TemperatureUnit.DegreeCelsius
+            ? (double)temperature.Value
+            : (double)temperature.DegreesCelsius;
+
+    internal static double Kilograms(Mass mass) =>
+        mass.Unit == MassUnit.Kilogram ? (double)mass.Value : (double)mass.Kilograms;
+
+    internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
+
+    internal static Area FromSquareMeters(double value) => Area.FromSquareMeters(value);
+
+    internal static Duration FromYears(double value) => Duration.FromYears365(value);
+
+    internal static Angle FromDegrees(double value) => Angle.FromDegrees(value);
+
+    internal static Mass FromKilograms(double value) => Mass.FromKilograms(value);
+}

@@ -1,0 +1,89 @@
+namespace SacrificialTape.Rules;
+
+/// <summary>The names of the rules that this library evaluates.</summary>
+public static class RuleIds
+{
+    /// <summary>Least lap between neighbouring strips, measured across the strip.</summary>
+    public const string MinimumLap = "lap.minimum";
+
+    /// <summary>Least lap of a ring on itself and of a new roll on the old.</summary>
+    public const string MinimumEndLap = "lap.end.minimum";
+
+    /// <summary>Steepest angle between strip and circumference.</summary>
+    public const string MaximumSpiralAngle = "lay.spiral-angle.maximum";
+
+    /// <summary>Widest strip on a wrapping head.</summary>
+    public const string MaximumStripWidthOnHead = "lay.wrapping-head.strip-width.maximum";
+
+    /// <summary>How far a strip may wander to the side of where it was meant to lie.</summary>
+    public const string HandWander = "lay.hand-wander";
+
+    /// <summary>Fewest layers over every spot of the surface that the survey line asks for.</summary>
+    public const string LayersAsked = "lay.layers-everywhere.asked";
+
+    /// <summary>Thinnest foil stocked.</summary>
+    public const string MinimumFoilThickness = "tape.foil-thickness.minimum";
+
+    /// <summary>Thickest foil stocked.</summary>
+    public const string MaximumFoilThickness = "tape.foil-thickness.maximum";
+
+    /// <summary>Narrowest strip stocked.</summary>
+    public const string MinimumStripWidth = "tape.strip-width.minimum";
+
+    /// <summary>Widest strip stocked.</summary>
+    public const string MaximumStripWidth = "tape.strip-width.maximum";
+
+    /// <summary>Highest continuous service temperature of the adhesive.</summary>
+    public const string AdhesiveServiceTemperature = "tape.adhesive-temperature.maximum";
+
+    /// <summary>Wet service temperature from which zinc may lose its polarity towards steel: look into it.</summary>
+    public const string WetTemperatureWarning = "service.wet-temperature.warning";
+
+    /// <summary>Wet service temperature from which zinc may turn cathodic to steel: do not use it.</summary>
+    public const string WetTemperatureStop = "service.wet-temperature.stop";
+
+    /// <summary>Zinc on magnesium.</summary>
+    public const string Magnesium = "substrate.magnesium";
+
+    /// <summary>Zinc on stainless steel.</summary>
+    public const string StainlessSteel = "substrate.stainless-steel";
+
+    /// <summary>Zinc on high-strength steel.</summary>
+    public const string HighStrengthSteel = "substrate.high-strength-steel";
+
+    /// <summary>Least bare steel under the tape over paint.</summary>
+    public const string MinimumBareRatio = "contact.bare-ratio.minimum";
+
+    /// <summary>Bare steel judged on the average, positions unknown.</summary>
+    public const string WindowPositionsUnknown = "contact.positions-unknown";
+
+    /// <summary>Old paint may hold lead or chromate.</summary>
+    public const string OldPaint = "substrate.old-paint";
+
+    /// <summary>A facing film that does not conduct.</summary>
+    public const string FacingFilm = "tape.facing-film";
+
+    /// <summary>Least overlap of a patch all round its cut-out.</summary>
+    public const string MinimumPatchMargin = "patch.margin.minimum";
+
+    /// <summary>Share of the foil counted as usable before perforation ends its life.</summary>
+    public const string UsableFraction = "life.usable-fraction";
+
+    /// <summary>The earliest life falls short of the required life.</summary>
+    public const string LifeMayFallShort = "life.may-fall-short";
+
+    /// <summary>Even the latest life falls short of the required life.</summary>
+    public const string LifeFallsShort = "life.falls-short";
+
+    /// <summary>No published life of foil on adhesive exists.</summary>
+    public const string NoPublishedLife = "life.no-published-evidence";
+
+    /// <summary>A number that the life rests on was only recalled.</summary>
+    public const string RecalledLifeValue = "life.recalled-value";
+
+    /// <summary>Shortest piece of strip worth splicing in.</summary>
+    public const string ShortestPiece = "take-off.shortest-piece";
+
+    /// <summary>A piece that should be whole is longer than a roll.</summary>
+    public const string PieceWithinRoll = "take-off.piece-within-roll";
+}
