@@ -82,8 +82,8 @@ public sealed record Rule
         Measure limit = this.Limit!.Value;
         double value = measured.In(limit.Unit);
         bool holds = this.Kind == RuleKind.Minimum
-            ? Comparison.AtLeast(value, limit.Number)
-            : Comparison.AtMost(value, limit.Number);
+            ? WithAllowance.AtLeast(value, limit.Number)
+            : WithAllowance.AtMost(value, limit.Number);
         return holds ? null : new Finding(this, subject, measured, limit);
     }
 

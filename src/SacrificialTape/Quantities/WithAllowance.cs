@@ -5,7 +5,7 @@ namespace SacrificialTape.Quantities;
 /// that an exact half or third lap neither gains nor loses a strip because a division ended one digit short. What the
 /// hand does on site (wander, in millimetres) is a physical allowance and not part of this.
 /// </summary>
-internal static class Comparison
+internal static class WithAllowance
 {
     /// <summary>Relative allowance of every comparison: far above rounding (1e-16), far below any tape measure.</summary>
     internal const double RelativeAllowance = 1e-9;

@@ -1,0 +1,22 @@
+using UnitsNet;
+
+namespace SacrificialTape.Surfaces;
+
+/// <summary>A number of like weld seams; each gets a strip of its own before the main lay.</summary>
+public abstract record WeldSeam
+{
+    private protected WeldSeam(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        this.Count = count;
+    }
+
+    /// <summary>How many, at least 1.</summary>
+    public int Count { get; }
+
+    /// <summary>Length of one seam.</summary>
+    public abstract Length SeamLength { get; }
+
+    /// <summary>Whether the seam closes on itself, so that its strip laps on its own end.</summary>
+    public abstract bool Closed { get; }
+}

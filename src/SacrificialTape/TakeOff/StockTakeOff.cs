@@ -1,0 +1,67 @@
+using SacrificialTape.Provenance;
+using SacrificialTape.Tapes;
+using UnitsNet;
+
+namespace SacrificialTape.TakeOff;
+
+/// <summary>What to order of one stocked strip, and where every metre of it goes.</summary>
+public sealed record StockTakeOff : IHasWorkings
+{
+    private readonly long wholeOverHalf;
+
+    internal StockTakeOff(StripStock stock, RollCutting cutting, StripLedger ledger)
+    {
+        this.Stock = stock;
+        this.Ledger = ledger;
+        this.Rolls = cutting.Rolls;
+        this.Splices = cutting.Splices;
+        this.PiecesLongerThanRoll = cutting.PiecesLongerThanRoll;
+        this.wholeOverHalf = cutting.WholePiecesOverHalfRoll;
+        this.LeastRolls = (long)TakeOffKernel.LeastRolls(
+            this.wholeOverHalf, ledger.CoverUm, ledger.LapUm, ledger.TrimUm, ledger.ContingencyUm, stock.RollMm, default(NoSteps));
+    }
+
+    /// <summary>The stocked strip.</summary>
+    public StripStock Stock { get; }
+
+    /// <summary>Rolls to order.</summary>
+    public long Rolls { get; }
+
+    /// <summary>A number that no plan of cutting can beat.</summary>
+    [BasisOf(typeof(TakeOffFormulas), nameof(TakeOffFormulas.LeastRolls))]
+    public long LeastRolls { get; }
+
+    /// <summary>Whether the plan is known to need the fewest rolls: it meets the bound. If not, it may still be the best.</summary>
+    public bool ProvedMinimal => this.Rolls == this.LeastRolls;
+
+    /// <summary>Places where a new roll begins within a strip.</summary>
+    public long Splices { get; }
+
+    /// <summary>Pieces that should be whole but are longer than a roll; they are counted with splices.</summary>
+    public long PiecesLongerThanRoll { get; }
+
+    /// <summary>Where every metre goes.</summary>
+    public StripLedger Ledger { get; }
+
+    /// <summary>Zinc in all rolls bought.</summary>
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    public Mass ZincBought => this.Stock.ZincMass(this.Ledger.Bought);
+
+    /// <summary>Zinc that ends up on the steel: cover, laps and splices.</summary>
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    public Mass ZincLaid => this.Stock.ZincMass(this.Ledger.Cover + this.Ledger.Lap + this.Ledger.Splice);
+
+    /// <inheritdoc/>
+    public Workings ShowWorkings()
+    {
+        var steps = new StepList();
+        StripLedger l = this.Ledger;
+        _ = TakeOffKernel.LeastRolls(
+            this.wholeOverHalf, l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollMm, steps);
+        double bought = TakeOffKernel.BoughtMm(this.Rolls, this.Stock.RollMm, steps);
+        _ = TakeOffKernel.OffcutMm(bought, l, steps);
+        _ = FoilKernel.Kilograms(
+            bought, this.Stock.WidthMm, this.Stock.Tape.Foil.ThicknessMm, this.Stock.Tape.Foil.KilogramsPerCubicMeter, steps);
+        return steps.Under("Take-off of " + this.Stock);
+    }
+}

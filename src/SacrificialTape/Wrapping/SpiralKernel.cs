@@ -1,0 +1,162 @@
+using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
+using SacrificialTape.Surfaces;
+
+namespace SacrificialTape.Wrapping;
+
+/// <summary>
+/// A strip of width w wound on a pipe of circumference C = pi D. Angle theta between strip and circumference, advance p
+/// along the axis per turn, advance e across the strip: tan(theta) = p / C, e = p cos(theta), sin(theta) = e / C.
+/// Doubles in mm; arguments are checked by the callers.
+/// </summary>
+internal static class SpiralKernel
+{
+    internal static SpiralSolution Solve<TSteps>(
+        double diameterMm, double widthMm, LapConvention convention, double valueMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double circumference = PipeKernel.CircumferenceMm(diameterMm, steps);
+        SpiralSolution spiral = convention == LapConvention.AcrossStrip
+            ? FromTrueLap(circumference, widthMm, valueMm, steps)
+            : FromAdvance(circumference, widthMm, AdvanceMm(circumference, widthMm, convention, valueMm, steps), steps);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.TrueLap, [widthMm, spiral.TrueAdvanceMm], spiral.TrueLapMm);
+            steps.Add(SpiralFormulas.LapAlongPipe, [widthMm, spiral.AngleDegrees, spiral.AdvanceMm], spiral.LapAlongPipeMm);
+            steps.Add(SpiralFormulas.LayersOnAverage, [widthMm, spiral.TrueAdvanceMm], spiral.LayersOnAverage);
+        }
+
+        return spiral;
+    }
+
+    /// <summary>Lap across the strip: e = w - o, sin(theta) = e / C, p = e / cos(theta). Needs e below C.</summary>
+    private static SpiralSolution FromTrueLap<TSteps>(double circumference, double width, double lap, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double trueAdvance = width - lap;
+        double sine = trueAdvance / circumference;
+        double advance = trueAdvance / Math.Sqrt((1 - sine) * (1 + sine));
+        var spiral = new SpiralSolution(circumference, width, advance, trueAdvance);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.TrueAdvanceFromLap, [width, lap], trueAdvance);
+            steps.Add(SpiralFormulas.AngleFromTrueAdvance, [trueAdvance, circumference], spiral.AngleDegrees);
+            steps.Add(SpiralFormulas.AdvanceFromTrueAdvance, [trueAdvance, spiral.AngleDegrees], advance);
+        }
+
+        return spiral;
+    }
+
+    private static SpiralSolution FromAdvance<TSteps>(double circumference, double width, double advance, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double tangent = advance / circumference;
+        double trueAdvance = advance / Math.Sqrt(1 + (tangent * tangent));
+        var spiral = new SpiralSolution(circumference, width, advance, trueAdvance);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.AngleFromAdvance, [advance, circumference], spiral.AngleDegrees);
+            steps.Add(SpiralFormulas.TrueAdvanceFromAdvance, [advance, spiral.AngleDegrees], trueAdvance);
+        }
+
+        return spiral;
+    }
+
+    private static double AdvanceMm<TSteps>(
+        double circumference, double width, LapConvention convention, double value, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        if (convention == LapConvention.Advance)
+        {
+            return value;
+        }
+
+        if (convention == LapConvention.BetweenMarks)
+        {
+            double advance = width - value;
+            if (TSteps.Records)
+            {
+                steps.Add(SpiralFormulas.AdvanceFromMarks, [width, value], advance);
+            }
+
+            return advance;
+        }
+
+        // The root of w / cos(theta) - p = o that tends to w - o on a large pipe, in the form that loses no digits.
+        double rest = (width - value) * (width + value);
+        double share = width / circumference;
+        double root = Math.Sqrt((value * value) + ((1 - (share * share)) * rest));
+        double solved = rest / (value + root);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.AdvanceFromLapAlongPipe, [width, value, circumference], solved);
+        }
+
+        return solved;
+    }
+
+    /// <summary>Strip of one pass whose slanted ends are trimmed flush: h / sin(theta) + w / tan(theta).</summary>
+    internal static double StripFlushMm<TSteps>(in SpiralSolution spiral, double heightMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double strip = (heightMm / spiral.Sine) + TrimMm(spiral);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.StripFlush, [heightMm, spiral.WidthMm, spiral.AngleDegrees], strip);
+        }
+
+        return strip;
+    }
+
+    /// <summary>What is trimmed off the two slanted ends together: w / tan(theta) of strip.</summary>
+    internal static double TrimMm(in SpiralSolution spiral) => spiral.WidthMm / spiral.Tangent;
+
+    /// <summary>Strip of the spiral that ends square under level turns: h / sin(theta) - w / tan(theta).</summary>
+    internal static double StripBetweenLevelTurnsMm<TSteps>(in SpiralSolution spiral, double heightMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double strip = (heightMm / spiral.Sine) - TrimMm(spiral);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.StripLevel, [heightMm, spiral.WidthMm, spiral.AngleDegrees], strip);
+        }
+
+        return strip;
+    }
+
+    /// <summary>
+    /// Area that a square-ended spiral leaves bare at one end of the pipe: a right triangle with the legs C cos(theta)
+    /// and e. The level turn there covers it.
+    /// </summary>
+    internal static double EndWedgeMm2(in SpiralSolution spiral) =>
+        spiral.CircumferenceMm * spiral.Cosine * spiral.TrueAdvanceMm / 2;
+
+    /// <summary>Layers everywhere of one pass away from its ends: floor((w - wander) / e).</summary>
+    internal static int LayersInBody<TSteps>(in SpiralSolution spiral, double wanderMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double layers = WithAllowance.Floor(Math.Max(0, spiral.WidthMm - wanderMm) / spiral.TrueAdvanceMm);
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.LayersInBody, [spiral.WidthMm, wanderMm, spiral.TrueAdvanceMm], layers);
+        }
+
+        return (int)layers;
+    }
+
+    /// <summary>
+    /// Layers everywhere at level turns: within one advance of the end lie only the turns themselves; just past them
+    /// lie the spiral turns that began within a strip width, floor((w - wander) / p).
+    /// </summary>
+    internal static int LayersAtLevelTurns<TSteps>(in SpiralSolution spiral, double wanderMm, int turns, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double layers = Math.Min(turns, WithAllowance.Floor(Math.Max(0, spiral.WidthMm - wanderMm) / spiral.AdvanceMm));
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.LayersAtLevelTurns, [turns, spiral.WidthMm, wanderMm, spiral.AdvanceMm], layers);
+        }
+
+        return (int)layers;
+    }
+}

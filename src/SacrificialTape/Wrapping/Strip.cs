@@ -1,0 +1,115 @@
+using System.Globalization;
+using SacrificialTape.Quantities;
+using SacrificialTape.Tapes;
+using UnitsNet;
+
+namespace SacrificialTape.Wrapping;
+
+/// <summary>
+/// A number of like strips to cut: the one currency between a lay and the take-off. Every micrometre of each piece is
+/// cover, lap or trim.
+/// </summary>
+/// <remarks>
+/// Length: more than 0, at most 1000 km, counted in whole micrometres. Cover and trim: zero or more, together at most
+/// the length; the rest is lap. Count: at least 1.
+/// </remarks>
+public sealed record Strip
+{
+    private readonly long lengthUm;
+    private readonly long coverUm;
+    private readonly long trimUm;
+
+    /// <summary>Describes strips.</summary>
+    /// <param name="stock">The stocked strip they are cut from.</param>
+    /// <param name="length">Length of one piece.</param>
+    /// <param name="count">How many pieces.</param>
+    /// <param name="purpose">What they are for.</param>
+    /// <param name="maySplice">Whether a piece may be put together from two rolls.</param>
+    /// <param name="cover">The part of the length that covers the surface once.</param>
+    /// <param name="trim">The part that is cut off again.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public Strip(StripStock stock, Length length, int count, StripPurpose purpose, bool maySplice, Length cover, Length trim)
+        : this(
+            stock ?? throw new ArgumentNullException(nameof(stock)),
+            Accepted(length, nameof(length)),
+            count,
+            purpose,
+            maySplice,
+            Part(cover, nameof(cover)),
+            Part(trim, nameof(trim)))
+    {
+        if (this.coverUm + this.trimUm > this.lengthUm)
+        {
+            throw new ArgumentOutOfRangeException(nameof(cover), string.Create(
+                CultureInfo.InvariantCulture,
+                $"Cover {this.coverUm / 1e3} mm and trim {this.trimUm / 1e3} mm together exceed the length {this.lengthUm / 1e3} mm."));
+        }
+    }
+
+    private Strip(StripStock stock, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        this.Stock = stock;
+        this.lengthUm = Math.Max(1, ToMicrometers(lengthMm));
+        this.Count = count;
+        this.Purpose = purpose;
+        this.MaySplice = maySplice;
+        this.trimUm = ToMicrometers(trimMm);
+        this.coverUm = ToMicrometers(coverMm);
+    }
+
+    /// <summary>The stocked strip they are cut from.</summary>
+    public StripStock Stock { get; }
+
+    /// <summary>How many pieces.</summary>
+    public int Count { get; }
+
+    /// <summary>What they are for.</summary>
+    public StripPurpose Purpose { get; }
+
+    /// <summary>Whether a piece may be put together from two rolls.</summary>
+    public bool MaySplice { get; }
+
+    /// <summary>Length of one piece.</summary>
+    public Length Length => Length.FromMicrometers(this.lengthUm);
+
+    /// <summary>The part of one piece that covers the surface once.</summary>
+    public Length Cover => Length.FromMicrometers(this.coverUm);
+
+    /// <summary>The part of one piece that lies over other strips.</summary>
+    public Length Lap => Length.FromMicrometers(this.LapUm);
+
+    /// <summary>The part of one piece that is cut off.</summary>
+    public Length Trim => Length.FromMicrometers(this.trimUm);
+
+    /// <summary>Length of all pieces.</summary>
+    public Length TotalLength => Length.FromMicrometers((double)this.lengthUm * this.Count);
+
+    internal long LengthUm => this.lengthUm;
+
+    internal long CoverUm => this.coverUm;
+
+    internal long TrimUm => this.trimUm;
+
+    internal long LapUm => this.lengthUm - this.coverUm - this.trimUm;
+
+    /// <summary>For lays: parts that were computed beside the length may exceed it by a rounding, which the cover gives up.</summary>
+    internal static Strip Computed(
+        StripStock stock, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm)
+    {
+        double length = AcceptedLength.Check(lengthMm, nameof(lengthMm));
+        return new Strip(stock, length, count, purpose, maySplice, Math.Min(coverMm, WholeUm(length) - WholeUm(trimMm)), trimMm);
+    }
+
+    private static readonly AcceptedRange AcceptedLength = AcceptedRange.AboveUpTo(0, 1e9, "mm");
+
+    private static double WholeUm(double mm) => ToMicrometers(mm) / 1e3;
+
+    private static long ToMicrometers(double mm) => (long)Math.Round(mm * 1e3, MidpointRounding.AwayFromZero);
+
+    private static double Accepted(Length length, string parameter) =>
+        AcceptedLength.Check(UnitConversions.Millimeters(length), parameter);
+
+    private static double Part(Length length, string parameter) =>
+        AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(length), parameter);
+}

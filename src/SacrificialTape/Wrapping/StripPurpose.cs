@@ -1,0 +1,23 @@
+namespace SacrificialTape.Wrapping;
+
+/// <summary>What a strip is laid for.</summary>
+public enum StripPurpose
+{
+    /// <summary>The spiral of the main lay.</summary>
+    Spiral = 0,
+
+    /// <summary>A level turn at an end of a spiral.</summary>
+    LevelTurn,
+
+    /// <summary>A ring of the main lay.</summary>
+    Ring,
+
+    /// <summary>A strip along the pipe.</summary>
+    AlongPipe,
+
+    /// <summary>A strip along a weld, before the main lay.</summary>
+    Weld,
+
+    /// <summary>A strip of another lay.</summary>
+    Other,
+}
