@@ -1,0 +1,23 @@
+namespace SacrificialTape.Jobs;
+
+/// <summary>What a crew does on a line, in working order.</summary>
+public enum CrewActivity
+{
+    /// <summary>Degrease, brush, wipe, dry.</summary>
+    Clean = 0,
+
+    /// <summary>Bare the contact windows in the paint.</summary>
+    Windows,
+
+    /// <summary>Lay the strips along the welds.</summary>
+    Welds,
+
+    /// <summary>Lay the main strips.</summary>
+    Lay,
+
+    /// <summary>Roll everything down.</summary>
+    RollDown,
+
+    /// <summary>Look for creases, bubbles and open edges.</summary>
+    Look,
+}

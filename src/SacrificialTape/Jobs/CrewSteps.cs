@@ -1,0 +1,44 @@
+using System.Globalization;
+using SacrificialTape.Contact;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>The working order of a line, from the trade's common practice (no source).</summary>
+internal static class CrewSteps
+{
+    internal static IEnumerable<CrewStep> For(SurveyLine line)
+    {
+        yield return new(CrewActivity.Clean, Clean(line));
+        if (line.Steel.WindowsInPaint is { Count: > 0 } windows)
+        {
+            yield return new(CrewActivity.Windows, Windows(windows));
+        }
+
+        if (line.Welds is { } welds)
+        {
+            yield return new(CrewActivity.Welds, Welds(welds));
+        }
+
+        yield return new(CrewActivity.Lay, line.Lay.Instruction + Direction(line));
+        yield return new(CrewActivity.RollDown,
+            "Roll down every strip over its whole width with firm, even pressure, edges and laps last. Foil edges cut: wear gloves.");
+        yield return new(CrewActivity.Look,
+            "Look for creases, bubbles and open edges: press creases flat with a blunt hard tool; prick bubbles, press them down, patch if needed. The last edge faces down.");
+    }
+
+    private static string Clean(SurveyLine line) => line.Steel.WindowsInPaint is null
+        ? "Degrease, wire-brush by machine, wipe with solvent, let it dry completely. No primer. Mind fumes and sparks; follow the site's permit."
+        : "Take off loose paint, degrease, roughen the sound paint, wipe, let it dry completely. Have old paint tested for lead and chromate first and follow local rules.";
+
+    private static string Windows(ContactWindows windows) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"Bare {windows.Count} contact window(s) of {windows.WindowM2 * 1e4:0.#} cm2 to bright metal, spread evenly over the line, and tape them the same day.");
+
+    private static string Welds(WeldWork welds) => string.Join(' ', welds.Seams.Select(seam => string.Create(
+        CultureInfo.InvariantCulture,
+        $"Press a strip {welds.Stock.WidthMm:0.#} mm wide and {(seam.SeamLength.Millimeters + (seam.Closed ? welds.EndLap.Millimeters : 0)) / 1000:0.00} m long along each of {seam.Count} weld(s) {(seam.Closed ? "round the pipe" : "along the pipe")}.")));
+
+    private static string Direction(SurveyLine line) => line.Steel.Orientation == Orientation.Vertical
+        ? " Work from the bottom up, so that each lap sheds water."
+        : " Let the free edge of an end lap face down on the side of the pipe, not at its lowest point.";
+}

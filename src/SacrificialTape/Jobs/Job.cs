@@ -1,0 +1,54 @@
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.TakeOff;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>A survey and the choices made for it: all that an estimate needs.</summary>
+/// <remarks>Lines: at least one, each tag once.</remarks>
+public sealed record Job
+{
+    /// <summary>Describes a job.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="lines">The survey lines.</param>
+    /// <param name="takeOff">How strips are cut and how much spare is bought.</param>
+    /// <param name="rules">The rule set; left out: the library's own.</param>
+    /// <exception cref="ArgumentException">There is no line, a tag stands twice, or the name is empty.</exception>
+    public Job(string name, IEnumerable<SurveyLine> lines, TakeOffChoices takeOff, RuleSet? rules = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(takeOff);
+        this.Name = name;
+        this.Lines = new ValueList<SurveyLine>(lines);
+        this.TakeOff = takeOff;
+        this.Rules = rules ?? RuleSet.Default;
+        if (this.Lines.Count == 0)
+        {
+            throw new ArgumentException("A job needs at least one survey line.", nameof(lines));
+        }
+
+        var tags = new HashSet<string>(this.Lines.Count, StringComparer.Ordinal);
+        foreach (SurveyLine line in this.Lines)
+        {
+            if (!tags.Add(line.Tag))
+            {
+                throw new ArgumentException($"The tag '{line.Tag}' stands twice in the survey.", nameof(lines));
+            }
+        }
+    }
+
+    /// <summary>Its name.</summary>
+    public string Name { get; }
+
+    /// <summary>The survey lines.</summary>
+    public ValueList<SurveyLine> Lines { get; }
+
+    /// <summary>How strips are cut and how much spare is bought.</summary>
+    public TakeOffChoices TakeOff { get; }
+
+    /// <summary>The rule set.</summary>
+    public RuleSet Rules { get; }
+
+    /// <summary>Works the job out, line by line and in total.</summary>
+    public JobEstimate Estimate() => JobEstimate.Of(this);
+}

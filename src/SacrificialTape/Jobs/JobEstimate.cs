@@ -1,0 +1,52 @@
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.TakeOff;
+using UnitsNet;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>What a job comes to: line by line, in rolls and in total, with every finding.</summary>
+public sealed record JobEstimate
+{
+    private JobEstimate(Job job, ValueList<LineEstimate> lines, StripTakeOff takeOff, ValueList<Finding> general)
+    {
+        this.Job = job;
+        this.Lines = lines;
+        this.TakeOff = takeOff;
+        this.GeneralFindings = general;
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>Line by line, in the order of the survey.</summary>
+    public ValueList<LineEstimate> Lines { get; }
+
+    /// <summary>What to order.</summary>
+    public StripTakeOff TakeOff { get; }
+
+    /// <summary>Findings that belong to no single line.</summary>
+    public ValueList<Finding> GeneralFindings { get; }
+
+    /// <summary>All findings: those of the lines in order, then the general ones.</summary>
+    public IEnumerable<Finding> Findings => this.Lines.SelectMany(static line => line.Findings).Concat(this.GeneralFindings);
+
+    /// <summary>Steel covered.</summary>
+    public Area Covered => Area.FromSquareMeters(
+        this.Lines.Sum(static line => UnitConversions.SquareMeters(line.Line.Lay.Surface.Area)));
+
+    /// <summary>Strip that the lays need, without splices, spare and offcuts.</summary>
+    public Length StripLength => Length.FromMicrometers(this.Lines.Sum(static line => line.StripUm));
+
+    internal static JobEstimate Of(Job job)
+    {
+        var lines = new LineEstimate[job.Lines.Count];
+        for (int i = 0; i < lines.Length; i++)
+        {
+            lines[i] = LineEstimator.Estimate(job.Lines[i], job.Rules);
+        }
+
+        StripTakeOff takeOff = StripTakeOff.Of(lines.SelectMany(static line => line.Strips), job.TakeOff);
+        return new(job, new ValueList<LineEstimate>(lines), takeOff, new ValueList<Finding>(takeOff.Judge(job.Rules)));
+    }
+}

@@ -1,0 +1,95 @@
+using SacrificialTape.Contact;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.ServiceLife;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>Takes one line through the rooms: strips, contact, life, findings.</summary>
+internal static class LineEstimator
+{
+    internal static LineEstimate Estimate(SurveyLine line, RuleSet rules)
+    {
+        ValueList<Strip> strips = line.Welds is { } welds
+            ? new ValueList<Strip>(welds.Strips().Concat(line.Lay.Strips))
+            : line.Lay.Strips;
+        BareContact? contact = line.Steel.WindowsInPaint is { } windows
+            ? new BareContact(line.Lay.Surface.Area, windows)
+            : null;
+        var usable = Utilisation.FromFraction(rules.Number(RuleIds.UsableFraction, TradeUnit.One));
+        var life = new LifeEstimate(line.Lay.Stock.Tape.Foil, line.Lay.LayersEverywhere, line.Exposure, usable);
+
+        var findings = new List<Finding>();
+        findings.AddRange(SteelFindings(line, rules));
+        findings.AddRange(StockFindings(line, rules));
+        findings.AddRange(line.Lay.Judge(rules, line.Tag));
+        if (line.Lay.LayersEverywhere < line.LayersWanted)
+        {
+            findings.Add(rules[RuleIds.LayersAsked].State(
+                line.Tag, new Measure(line.Lay.LayersEverywhere, TradeUnit.One), new Measure(line.LayersWanted, TradeUnit.One)));
+        }
+
+        if (contact is not null)
+        {
+            findings.AddRange(contact.Judge(rules, line.Tag));
+        }
+
+        findings.AddRange(life.Judge(rules, line.RequiredLife, line.Tag));
+        return new LineEstimate(line, strips, life, contact, new ValueList<Finding>(findings));
+    }
+
+    private static IEnumerable<Finding> SteelFindings(SurveyLine line, RuleSet rules)
+    {
+        string? metal = line.Steel.Metal switch
+        {
+            SubstrateMetal.Magnesium => RuleIds.Magnesium,
+            SubstrateMetal.StainlessSteel => RuleIds.StainlessSteel,
+            SubstrateMetal.HighStrengthSteel => RuleIds.HighStrengthSteel,
+            _ => null,
+        };
+        if (metal is not null)
+        {
+            yield return rules[metal].State(line.Tag);
+        }
+
+        if (line.Steel.ServiceTemperature is not { } temperature)
+        {
+            yield break;
+        }
+
+        Measure measured = Measure.Of(temperature);
+        if (rules[RuleIds.AdhesiveServiceTemperature].Judge(measured, line.Tag) is { } adhesive)
+        {
+            yield return adhesive;
+        }
+
+        if (line.Steel.WetInService)
+        {
+            // The stop says all that the warning says.
+            Finding? wet = rules[RuleIds.WetTemperatureStop].Judge(measured, line.Tag)
+                ?? rules[RuleIds.WetTemperatureWarning].Judge(measured, line.Tag);
+            if (wet is not null)
+            {
+                yield return wet;
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> StockFindings(SurveyLine line, RuleSet rules)
+    {
+        StripStock stock = line.Lay.Stock;
+        Measure foil = Measure.Of(stock.Tape.Foil.Thickness);
+        Measure width = Measure.Of(stock.Width);
+        Finding?[] judged =
+        [
+            rules[RuleIds.MinimumFoilThickness].Judge(foil, line.Tag),
+            rules[RuleIds.MaximumFoilThickness].Judge(foil, line.Tag),
+            rules[RuleIds.MinimumStripWidth].Judge(width, line.Tag),
+            rules[RuleIds.MaximumStripWidth].Judge(width, line.Tag),
+            stock.Tape.ConductsAtLaps ? null : rules[RuleIds.FacingFilm].State(line.Tag),
+        ];
+        return judged.OfType<Finding>();
+    }
+}

@@ -1,0 +1,46 @@
+using SacrificialTape.Quantities;
+using SacrificialTape.Surfaces;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>The weld seams of a line and the strip that goes along each before the main lay.</summary>
+/// <remarks>End lap: zero or more.</remarks>
+public sealed record WeldWork
+{
+    private readonly StoredNumber endLapMm;
+
+    /// <summary>Describes the welds of a line.</summary>
+    /// <param name="seams">The seams, at least one.</param>
+    /// <param name="stock">The strip along them.</param>
+    /// <param name="endLap">Lap of a closed strip on its own end.</param>
+    /// <exception cref="ArgumentException">There is no seam.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The end lap is negative.</exception>
+    public WeldWork(ValueList<WeldSeam> seams, StripStock stock, Length endLap)
+    {
+        ArgumentNullException.ThrowIfNull(seams);
+        ArgumentNullException.ThrowIfNull(stock);
+        if (seams.Count == 0)
+        {
+            throw new ArgumentException("Weld work needs at least one seam; leave it out where there is none.", nameof(seams));
+        }
+
+        this.Seams = seams;
+        this.Stock = stock;
+        this.endLapMm = new StoredNumber(
+            AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(endLap), nameof(endLap)));
+    }
+
+    /// <summary>The seams.</summary>
+    public ValueList<WeldSeam> Seams { get; }
+
+    /// <summary>The strip along them.</summary>
+    public StripStock Stock { get; }
+
+    /// <summary>Lap of a closed strip on its own end.</summary>
+    public Length EndLap => Length.FromMillimeters(this.endLapMm.Bare);
+
+    internal IEnumerable<Strip> Strips() => this.Seams.Select(seam => WeldStrips.For(seam, this.Stock, this.EndLap));
+}

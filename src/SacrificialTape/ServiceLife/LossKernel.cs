@@ -1,0 +1,98 @@
+using SacrificialTape.Provenance;
+
+namespace SacrificialTape.ServiceLife;
+
+/// <summary>Loss over time and its inverse, in um, um/a and years. A rate of zero never uses anything up.</summary>
+internal static class LossKernel
+{
+    /// <summary>D = r t.</summary>
+    internal static double LinearLossUm<TSteps>(double rate, double years, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double loss = rate * years;
+        if (TSteps.Records)
+        {
+            steps.Add(LossFormulas.LinearLoss, [rate, years], loss);
+        }
+
+        return loss;
+    }
+
+    /// <summary>t = s / r.</summary>
+    internal static double LinearYears<TSteps>(double zincUm, double rate, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        if (Endless(zincUm, rate))
+        {
+            return double.PositiveInfinity;
+        }
+
+        double years = zincUm / rate;
+        if (zincUm == 0)
+        {
+            years = 0;
+        }
+
+        if (TSteps.Records)
+        {
+            steps.Add(LossFormulas.LinearTime, [zincUm, rate], years);
+        }
+
+        return years;
+    }
+
+    /// <summary>D = r t^b up to 20 years, r [20^b + b 20^(b-1) (t - 20)] beyond.</summary>
+    internal static double PowerLossUm<TSteps>(double rate, double years, in PowerLawTerms law, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        bool beyond = years > PowerLawTerms.KneeYears;
+        double loss = rate * (beyond
+            ? law.AtKnee + (law.SlopeAfter * (years - PowerLawTerms.KneeYears))
+            : Math.Pow(years, law.Exponent));
+        if (TSteps.Records)
+        {
+            if (beyond)
+            {
+                steps.Add(LossFormulas.TangentLoss, [rate, law.Exponent, PowerLawTerms.KneeYears, years], loss);
+            }
+            else
+            {
+                steps.Add(LossFormulas.PowerLoss, [rate, years, law.Exponent], loss);
+            }
+        }
+
+        return loss;
+    }
+
+    /// <summary>The inverse: t = (s/r)^(1/b) while that is at most 20 years, else on the tangent.</summary>
+    internal static double PowerYears<TSteps>(double zincUm, double rate, in PowerLawTerms law, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        if (Endless(zincUm, rate))
+        {
+            return double.PositiveInfinity;
+        }
+
+        double ratio = zincUm == 0 ? 0 : zincUm / rate;
+        bool beyond = ratio > law.AtKnee;
+        double years = beyond
+            ? PowerLawTerms.KneeYears + ((ratio - law.AtKnee) / law.SlopeAfter)
+            : Math.Pow(ratio, law.Inverse);
+        if (TSteps.Records)
+        {
+            if (beyond)
+            {
+                steps.Add(LossFormulas.TangentTime, [PowerLawTerms.KneeYears, zincUm, rate, law.Exponent], years);
+            }
+            else
+            {
+                steps.Add(LossFormulas.PowerTime, [zincUm, rate, law.Exponent], years);
+            }
+        }
+
+        return years;
+    }
+
+    // No zinc is used up at once even by no corrosion; some zinc never is.
+    private static bool Endless(double zincUm, double rate) => rate == 0 && zincUm > 0;
+}
