@@ -1,0 +1,122 @@
+using System.Globalization;
+
+namespace PlantSurvey;
+
+/// <summary>One row of a CSV file. Its readers note a fault with its place and go on, so that one run shows all faults.</summary>
+internal sealed class CsvRow(
+    string file, int line, IReadOnlyList<string> header, Dictionary<string, string> cells, List<SurveyFault> faults)
+{
+    private const NumberStyles Strict = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+
+    internal bool Faulty { get; private set; }
+
+    internal string Text(string column)
+    {
+        string text = cells[column];
+        if (text.Length == 0)
+        {
+            this.Fault(column, "The cell is empty.");
+        }
+
+        return text;
+    }
+
+    internal string TextOr(string column, string otherwise) => cells[column].Length == 0 ? otherwise : cells[column];
+
+    internal double Number(string column) => this.NumberOr(column, null) ?? 0;
+
+    /// <summary>An empty cell is null where that is allowed.</summary>
+    internal double? OptionalNumber(string column) => cells[column].Length == 0 ? null : this.NumberOr(column, null);
+
+    internal double NumberOr(string column, double otherwise) => this.NumberOr(column, (double?)otherwise) ?? otherwise;
+
+    internal int WholeOr(string column, int otherwise)
+    {
+        string text = cells[column];
+        if (text.Length == 0)
+        {
+            return otherwise;
+        }
+
+        if (!int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int whole))
+        {
+            this.Fault(column, $"'{text}' is not a whole number of zero or more.");
+        }
+
+        return whole;
+    }
+
+    internal T Choice<T>(string column, IReadOnlyDictionary<string, T> choices, string? otherwise = null)
+    {
+        string text = otherwise is null ? this.Text(column) : this.TextOr(column, otherwise);
+        if (choices.TryGetValue(text, out T? value))
+        {
+            return value;
+        }
+
+        if (text.Length > 0)
+        {
+            this.Fault(column, $"'{text}' is not one of {string.Join(", ", choices.Keys)}.");
+        }
+
+        return default!;
+    }
+
+    internal T Try<T>(string column, Func<T> make)
+        where T : class
+    {
+        try
+        {
+            return make();
+        }
+        catch (ArgumentException refused)
+        {
+            this.Fault(column, FirstLine(refused));
+            return null!;
+        }
+    }
+
+    internal void Fault(string column, string message)
+    {
+        this.Faulty = true;
+        int place = 1;
+        while (place <= header.Count && header[place - 1] != column)
+        {
+            place++;
+        }
+
+        faults.Add(new(file, line, $"column {place.ToString(CultureInfo.InvariantCulture)} '{column}'", message));
+    }
+
+    // The framework adds the parameter's name to the message; the place in the file says it better.
+    private static string FirstLine(ArgumentException refused)
+    {
+        string message = refused.Message;
+        int parameter = message.IndexOf(" (Parameter ", StringComparison.Ordinal);
+        return parameter < 0 ? message : message[..parameter];
+    }
+
+    private double? NumberOr(string column, double? otherwise)
+    {
+        string text = cells[column];
+        if (text.Length == 0)
+        {
+            if (otherwise is null)
+            {
+                this.Fault(column, "The cell is empty; a number is expected.");
+            }
+
+            return otherwise;
+        }
+
+        if (double.TryParse(text, Strict, CultureInfo.InvariantCulture, out double number))
+        {
+            return number;
+        }
+
+        this.Fault(column, text.Contains(',', StringComparison.Ordinal)
+            ? $"'{text}' has a comma. Write a decimal point and no thousands sign."
+            : $"'{text}' is not a number.");
+        return otherwise;
+    }
+}

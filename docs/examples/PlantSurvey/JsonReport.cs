@@ -1,0 +1,142 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using SacrificialTape.Jobs;
+using SacrificialTape.Rules;
+using SacrificialTape.ServiceLife;
+using SacrificialTape.TakeOff;
+using SacrificialTape.Wrapping;
+
+namespace PlantSurvey;
+
+/// <summary>The estimate as data: plain numbers, the unit at the end of each name.</summary>
+internal static class JsonReport
+{
+    internal static int Write(JobEstimate estimate, TextWriter output)
+    {
+        output.WriteLine(JsonSerializer.Serialize(Data(estimate), JsonReportContext.Default.JobData));
+        return 0;
+    }
+
+    private static JobData Data(JobEstimate estimate) => new(
+        estimate.Job.Name,
+        estimate.Job.Rules.ToString(),
+        [.. estimate.Lines.Select(Data)],
+        [.. estimate.TakeOff.Stocks.Select(Data)],
+        [.. estimate.GeneralFindings.Select(Data)],
+        estimate.Covered.SquareMeters,
+        estimate.StripLength.Meters,
+        estimate.TakeOff.ZincBought.Kilograms,
+        estimate.TakeOff.ZincLaid.Kilograms);
+
+    private static LineData Data(LineEstimate line)
+    {
+        ILay lay = line.Line.Lay;
+        var spiral = lay as SpiralLay;
+        return new(
+            line.Line.Tag,
+            lay.Surface.Description,
+            lay.Surface.Area.SquareMeters,
+            lay.Description,
+            lay.Stock.ToString(),
+            spiral?.Geometry.Angle.Degrees,
+            spiral?.Geometry.Advance.Millimeters,
+            spiral?.Geometry.TrueLap.Millimeters ?? (lay as RingLay)?.Lap.Millimeters ?? (lay as AlongPipeLay)?.Lap.Millimeters,
+            lay.LayersEverywhere,
+            lay.LayersOnAverage.Ratio,
+            [.. line.Strips.Select(static strip => new StripData(
+                strip.Purpose.ToString(), strip.Stock.ToString(), strip.Count, strip.Length.Meters, strip.Cover.Meters, strip.Lap.Meters, strip.Trim.Meters))],
+            line.StripLength.Meters,
+            line.Life.Exposure.Name,
+            line.Life.ZincCounted.Micrometers,
+            Years(line.Life.Earliest),
+            Years(line.Life.Latest),
+            Years(line.Line.RequiredLife),
+            line.Contact?.Ratio.SquareCentimetersPerSquareMeter,
+            [.. line.Findings.Select(Data)],
+            [.. line.CrewSteps.Select(static step => $"{step.Activity}: {step.Text}")]);
+    }
+
+    private static StockData Data(StockTakeOff stock) => new(
+        stock.Stock.ToString(),
+        stock.Rolls,
+        stock.LeastRolls,
+        stock.ProvedMinimal,
+        stock.Splices,
+        stock.Ledger.Bought.Meters,
+        stock.Ledger.Cover.Meters,
+        stock.Ledger.Lap.Meters,
+        stock.Ledger.Trim.Meters,
+        stock.Ledger.Splice.Meters,
+        stock.Ledger.Contingency.Meters,
+        stock.Ledger.Offcut.Meters,
+        stock.ZincBought.Kilograms);
+
+    private static FindingData Data(Finding finding) => new(
+        finding.Rule.Id,
+        finding.Severity.ToString(),
+        finding.Subject,
+        finding.Measured?.ToString(),
+        finding.Limit?.ToString(),
+        finding.Rule.Remedy,
+        finding.Rule.Basis.ToString());
+
+    // A life without end is null: JSON has no word for it.
+    private static double? Years(Lifetime life) => life.IsUnlimited ? null : life.Duration.Days / 365;
+}
+
+internal sealed record JobData(
+    string Job,
+    string Rules,
+    IReadOnlyList<LineData> Lines,
+    IReadOnlyList<StockData> Order,
+    IReadOnlyList<FindingData> Findings,
+    double CoveredM2,
+    double StripM,
+    double ZincBoughtKg,
+    double ZincLaidKg);
+
+internal sealed record LineData(
+    string Line,
+    string Surface,
+    double AreaM2,
+    string Lay,
+    string Stock,
+    double? AngleDeg,
+    double? MarkMm,
+    double? TrueLapMm,
+    int LayersEverywhere,
+    double LayersOnAverage,
+    IReadOnlyList<StripData> Strips,
+    double StripM,
+    string Exposure,
+    double ZincCountedUm,
+    double? EarliestYears,
+    double? LatestYears,
+    double? RequiredYears,
+    double? BareCm2PerM2,
+    IReadOnlyList<FindingData> Findings,
+    IReadOnlyList<string> CrewSteps);
+
+internal sealed record StripData(string Purpose, string Stock, int Count, double LengthM, double CoverM, double LapM, double TrimM);
+
+internal sealed record StockData(
+    string Stock,
+    long Rolls,
+    long LeastRolls,
+    bool ProvedMinimal,
+    long Splices,
+    double BoughtM,
+    double CoverM,
+    double LapM,
+    double TrimM,
+    double SpliceM,
+    double ContingencyM,
+    double OffcutM,
+    double ZincBoughtKg);
+
+internal sealed record FindingData(
+    string Rule, string Severity, string Subject, string? Measured, string? Limit, string Remedy, string Basis);
+
+[JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSerializable(typeof(JobData))]
+internal sealed partial class JsonReportContext : JsonSerializerContext;

@@ -1,0 +1,3 @@
+using PlantSurvey;
+
+return SurveyProgram.Run(args, Console.Out, Console.Error);

@@ -1,0 +1,10 @@
+namespace PlantSurvey;
+
+/// <summary>What the program shows.</summary>
+internal enum Wanted
+{
+    Tables,
+    Data,
+    Crew,
+    Workings,
+}
