@@ -1,1 +1,17 @@
-Console.WriteLine();
+using BenchmarkDotNet.Running;
+using SacrificialTape.Benchmarks;
+
+// "survey N" works out one survey in this process and prints what it cost: time it from outside for the cold figure.
+if (args is ["survey", var lines])
+{
+    return SurveyOnce.Run(int.Parse(lines, System.Globalization.CultureInfo.InvariantCulture));
+}
+
+// "scaling" compares the cost of a line at two sizes of survey in one process.
+if (args is ["scaling"])
+{
+    return SurveyScaling.Run();
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+return 0;

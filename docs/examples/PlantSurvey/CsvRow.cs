@@ -62,7 +62,11 @@ internal sealed class CsvRow(
         return default!;
     }
 
-    internal T Try<T>(string column, Func<T> make)
+    /// <summary>Makes something of the cells; if the library refuses, the fault stands at the cell to blame.</summary>
+    /// <param name="column">The cell to blame as a rule.</param>
+    /// <param name="make">What to make.</param>
+    /// <param name="pipeColumn">The cell to blame when it is the pipe that does not suit.</param>
+    internal T Try<T>(string column, Func<T> make, string? pipeColumn = null)
         where T : class
     {
         try
@@ -71,7 +75,7 @@ internal sealed class CsvRow(
         }
         catch (ArgumentException refused)
         {
-            this.Fault(column, FirstLine(refused));
+            this.Fault(refused.ParamName == "pipe" ? pipeColumn ?? column : column, FirstLine(refused));
             return null!;
         }
     }
@@ -109,7 +113,7 @@ internal sealed class CsvRow(
             return otherwise;
         }
 
-        if (double.TryParse(text, Strict, CultureInfo.InvariantCulture, out double number))
+        if (double.TryParse(text, Strict, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number))
         {
             return number;
         }

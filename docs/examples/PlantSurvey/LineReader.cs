@@ -184,7 +184,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         LayChoices? options = row.Try("passes", () => new LayChoices(choices.EndLap, choices.HandWander, passes, method));
         return options is null ? null : kind switch
         {
-            "spiral" => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options)),
+            "spiral" => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options), "length_m"),
             "rings" => row.Try<ILay>("lap_mm", () => new RingLay(pipe, strip, leastLap, options)),
             _ => row.Try<ILay>("lap_mm", () => new AlongPipeLay(pipe, strip, leastLap, options)),
         };

@@ -70,7 +70,9 @@ public sealed record SpiralLay : ILay
 
     /// <inheritdoc/>
     [BasisOf(typeof(SpiralFormulas), nameof(SpiralFormulas.LayersOnAverage))]
-    public AreaRatio LayersOnAverage => this.strips.OnAverage(this.pipe);
+    public AreaRatio LayersOnAverage => this.Ends.LevelTurnsAtEachEnd == 0
+        ? AreaRatio.FromRatio(this.Choices.Passes * this.Geometry.Solution.LayersOnAverage) // exact, without whole micrometres
+        : this.strips.OnAverage(this.pipe);
 
     /// <inheritdoc/>
     public string Description => string.Create(
