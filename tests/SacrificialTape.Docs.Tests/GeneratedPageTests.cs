@@ -1,7 +1,6 @@
 using System.Globalization;
 using SacrificialTape.Exposure;
 using SacrificialTape.Provenance;
-using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using Xunit;
 

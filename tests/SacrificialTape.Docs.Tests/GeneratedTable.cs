@@ -10,7 +10,7 @@ internal static class GeneratedTable
     /// <summary>Writes the table when the switch is 1; compares it otherwise.</summary>
     internal static void Hold(string page, string name, IEnumerable<string> head, IEnumerable<IEnumerable<string>> rows)
     {
-        string begin = $"<!-- generated: {name} -->\n";
+        string begin = $"<!-- generated: {name} -->";
         const string End = "\n<!-- end of generated -->";
         string text = Repository.Read(page);
         int from = text.IndexOf(begin, StringComparison.Ordinal);
@@ -20,7 +20,7 @@ internal static class GeneratedTable
         Assert.True(to >= 0, $"{page}: the table '{name}' has no end.");
 
         string[] titles = [.. head];
-        string table = "\n" + string.Join('\n', [Row(titles), Row(titles.Select(static _ => "---")), .. rows.Select(Row)]) + "\n";
+        string table = "\n\n" + string.Join('\n', [Row(titles), Row(titles.Select(static _ => "---")), .. rows.Select(Row)]) + "\n";
         if (Environment.GetEnvironmentVariable(Switch) == "1")
         {
             File.WriteAllText(Path.Combine(Repository.Root, page), text[..from] + table + text[to..]);
