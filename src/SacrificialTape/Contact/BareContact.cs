@@ -68,6 +68,9 @@ public sealed record BareContact : IHasWorkings
         return steps.Under("Bare contact over paint");
     }
 
+    /// <summary>Windows and covered area in a few words.</summary>
+    public override string ToString() => $"{this.Windows} under {MeasureText.Write(this.coveredM2.Bare, TradeUnit.SquareMeter, 6)}";
+
     private double Solve<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder =>
         BareContactKernel.RatioCm2PerM2(this.Windows.Count, this.Windows.WindowM2, this.coveredM2.Bare, steps);

@@ -28,4 +28,7 @@ public sealed record ContactWindows
     public Area WindowArea => Area.FromSquareMeters(this.WindowM2);
 
     internal double WindowM2 => this.windowM2.Bare;
+
+    /// <summary>Count and size in a few words.</summary>
+    public override string ToString() => $"{this.Count} window(s) of {MeasureText.Write(this.WindowM2 * 1e4, TradeUnit.SquareCentimeter, 6)}";
 }

@@ -51,4 +51,7 @@ public sealed record Job
 
     /// <summary>Works the job out, line by line and in total.</summary>
     public JobEstimate Estimate() => JobEstimate.Of(this);
+
+    /// <summary>Name and number of lines.</summary>
+    public override string ToString() => $"{this.Name}: {this.Lines.Count} line(s)";
 }

@@ -49,4 +49,7 @@ public sealed record JobEstimate
         StripTakeOff takeOff = StripTakeOff.Of(lines.SelectMany(static line => line.Strips), job.TakeOff);
         return new(job, new ValueList<LineEstimate>(lines), takeOff, new ValueList<Finding>(takeOff.Judge(job.Rules)));
     }
+
+    /// <summary>Name and rolls in a few words.</summary>
+    public override string ToString() => $"{this.Job.Name}: {this.TakeOff}";
 }

@@ -41,4 +41,7 @@ public sealed record LineEstimate
     public ValueList<CrewStep> CrewSteps => new(Jobs.CrewSteps.For(this.Line));
 
     internal double StripUm => this.Strips.Sum(static strip => (double)strip.LengthUm * strip.Count);
+
+    /// <summary>Tag and life in a few words.</summary>
+    public override string ToString() => $"{this.Line.Tag}: {this.Life}";
 }

@@ -55,4 +55,7 @@ public sealed record SteelCondition
 
     /// <summary>How the line runs.</summary>
     public Orientation Orientation { get; }
+
+    /// <summary>What was found, in a few words.</summary>
+    public override string ToString() => $"{this.Metal}, {this.WindowsInPaint?.ToString() ?? "bare"}, {this.Orientation}{(this.serviceDegC.IsSet ? $", {MeasureText.Write(this.serviceDegC.Bare, TradeUnit.DegreeCelsius, 6)}{(this.WetInService ? " wet" : string.Empty)}" : string.Empty)}";
 }

@@ -66,4 +66,7 @@ public sealed record SurveyLine
 
     /// <summary>The least number of layers wanted over any spot.</summary>
     public int LayersWanted { get; }
+
+    /// <summary>Tag and lay in a few words.</summary>
+    public override string ToString() => $"{this.Tag}: {this.Lay.Description} on {this.Lay.Surface.Description}";
 }

@@ -43,4 +43,7 @@ public sealed record WeldWork
     public Length EndLap => Length.FromMillimeters(this.endLapMm.Bare);
 
     internal IEnumerable<Strip> Strips() => this.Seams.Select(seam => WeldStrips.For(seam, this.Stock, this.EndLap));
+
+    /// <summary>The seams and their strip in a few words.</summary>
+    public override string ToString() => $"{string.Join(", ", this.Seams)}, strip {this.Stock}";
 }

@@ -134,6 +134,9 @@ public sealed record LifeEstimate : IHasWorkings
         return new Workings("Earliest life of the zinc in " + this.Exposure.Name, new ValueList<WorkingStep>(all));
     }
 
+    /// <summary>The range in a few words.</summary>
+    public override string ToString() => $"{this.Earliest} to {this.Latest}";
+
     private static bool Shorter(Lifetime life, Lifetime required) =>
         !life.IsUnlimited && (required.IsUnlimited || WithAllowance.Below(life.Years, required.Years));
 

@@ -14,4 +14,7 @@ public abstract record Surface : IHasWorkings
 
     /// <inheritdoc/>
     public abstract Workings ShowWorkings();
+
+    /// <summary>The description.</summary>
+    public sealed override string ToString() => this.Description;
 }

@@ -1,3 +1,4 @@
+using SacrificialTape.Quantities;
 using UnitsNet;
 
 namespace SacrificialTape.Surfaces;
@@ -19,4 +20,7 @@ public abstract record WeldSeam
 
     /// <summary>Whether the seam closes on itself, so that its strip laps on its own end.</summary>
     public abstract bool Closed { get; }
+
+    /// <summary>Count and length in a few words.</summary>
+    public sealed override string ToString() => $"{this.Count} weld(s) of {MeasureText.Write(UnitConversions.Millimeters(this.SeamLength) / 1000, TradeUnit.Meter, 6)}";
 }

@@ -64,4 +64,7 @@ public sealed record StockTakeOff : IHasWorkings
             bought, this.Stock.WidthMm, this.Stock.Tape.Foil.ThicknessMm, this.Stock.Tape.Foil.KilogramsPerCubicMeter, steps);
         return steps.Under("Take-off of " + this.Stock);
     }
+
+    /// <summary>Rolls and stock in a few words.</summary>
+    public override string ToString() => $"{this.Rolls} roll(s) of {this.Stock}";
 }

@@ -1,3 +1,4 @@
+using SacrificialTape.Quantities;
 using UnitsNet;
 
 namespace SacrificialTape.TakeOff;
@@ -55,4 +56,7 @@ public sealed record StripLedger
     internal long OffcutUm => this.BoughtUm - this.NeededUm - this.SpliceUm - this.ContingencyUm;
 
     internal long NeededUm => this.CoverUm + this.LapUm + this.TrimUm;
+
+    /// <summary>Bought and its parts in a few words.</summary>
+    public override string ToString() => $"bought {MeasureText.Write(this.BoughtUm / 1e6, TradeUnit.Meter, 6)}: cover {MeasureText.Write(this.CoverUm / 1e6, TradeUnit.Meter, 6)}, lap {MeasureText.Write(this.LapUm / 1e6, TradeUnit.Meter, 6)}, trim {MeasureText.Write(this.TrimUm / 1e6, TradeUnit.Meter, 6)}, splices {MeasureText.Write(this.SpliceUm / 1e6, TradeUnit.Meter, 6)}, contingency {MeasureText.Write(this.ContingencyUm / 1e6, TradeUnit.Meter, 6)}, offcut {MeasureText.Write(this.OffcutUm / 1e6, TradeUnit.Meter, 6)}";
 }

@@ -75,6 +75,9 @@ public sealed record StripTakeOff
         }
     }
 
+    /// <summary>The rolls of every stock.</summary>
+    public override string ToString() => string.Join("; ", this.Stocks);
+
     private static StockTakeOff Of(StripStock stock, List<Strip> strips, TakeOffChoices choices)
     {
         long rollUm = (long)Math.Round(stock.RollMm * 1e3);

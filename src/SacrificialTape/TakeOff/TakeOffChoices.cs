@@ -51,4 +51,7 @@ public sealed record TakeOffChoices
             Length.FromMillimeters(rules.Number(RuleIds.ShortestPiece, TradeUnit.Millimeter)),
             contingency);
     }
+
+    /// <summary>The choices in a few words.</summary>
+    public override string ToString() => $"splice lap {MeasureText.Write(this.spliceLapMm.Bare, TradeUnit.Millimeter, 6)}, shortest piece {MeasureText.Write(this.shortestMm.Bare, TradeUnit.Millimeter, 6)}, contingency {this.Contingency}";
 }

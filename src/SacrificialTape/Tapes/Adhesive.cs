@@ -25,4 +25,7 @@ public sealed record Adhesive
 
     /// <summary>Measured contact resistivity, if known.</summary>
     public ContactResistivity? ContactResistivity { get; }
+
+    /// <summary>Thickness in a few words.</summary>
+    public override string ToString() => $"adhesive {MeasureText.Write(this.thicknessMm.Bare, TradeUnit.Millimeter, 6)}";
 }

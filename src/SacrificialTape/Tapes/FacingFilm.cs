@@ -17,4 +17,7 @@ public sealed record FacingFilm
 
     /// <summary>Thickness.</summary>
     public Length Thickness => Length.FromMillimeters(this.thicknessMm.Bare);
+
+    /// <summary>Thickness in a few words.</summary>
+    public override string ToString() => $"facing film {MeasureText.Write(this.thicknessMm.Bare, TradeUnit.Millimeter, 6)}";
 }

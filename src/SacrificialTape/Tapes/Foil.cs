@@ -50,4 +50,7 @@ public sealed record Foil
     internal double LeastThicknessMm => this.ThicknessMm - this.toleranceMm.Bare;
 
     internal double KilogramsPerCubicMeter => this.kilogramsPerCubicMeter.Bare;
+
+    /// <summary>Thickness in a few words.</summary>
+    public override string ToString() => $"zinc foil {MeasureText.Write(this.ThicknessMm, TradeUnit.Millimeter, 6)}";
 }

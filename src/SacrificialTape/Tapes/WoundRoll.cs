@@ -66,6 +66,9 @@ public sealed record WoundRoll : IHasWorkings
         return steps.Under("Strip on a roll");
     }
 
+    /// <summary>The diameters in a few words.</summary>
+    public override string ToString() => $"roll {MeasureText.Write(this.outsideMm.Bare, TradeUnit.Millimeter, 6)} over a core of {MeasureText.Write(this.coreMm.Bare, TradeUnit.Millimeter, 6)}";
+
     private static (double OutsideMm, double CoreMm) Check(Length outsideDiameter, Length coreDiameter)
     {
         double core = AcceptedCore.Check(UnitConversions.Millimeters(coreDiameter), nameof(coreDiameter));

@@ -100,6 +100,9 @@ public sealed record AlongPipeLay : ILay
         return steps.Under("Strips along " + this.pipe.Description);
     }
 
+    /// <summary>The description.</summary>
+    public override string ToString() => this.Description;
+
     private ValueList<Strip> Cut<TSteps>(TSteps steps, out int across, out double lapMm, out int layers)
         where TSteps : struct, IStepRecorder
     {

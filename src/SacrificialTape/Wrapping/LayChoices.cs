@@ -59,4 +59,7 @@ public sealed record LayChoices
             passes,
             method);
     }
+
+    /// <summary>The choices in a few words.</summary>
+    public override string ToString() => $"end lap {MeasureText.Write(this.EndLapMm, TradeUnit.Millimeter, 6)}, wander {MeasureText.Write(this.WanderMm, TradeUnit.Millimeter, 6)}, {this.Passes} pass(es), {this.Method}";
 }

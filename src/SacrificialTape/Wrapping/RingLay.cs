@@ -79,7 +79,7 @@ public sealed record RingLay : ILay
     /// <inheritdoc/>
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"Lay {this.Rings} ring(s), a new one every {this.Stock.WidthMm - this.lapMm.Bare:0.0} mm{(this.Rings > 1 ? $" (lap {this.lapMm.Bare:0.0} mm)" : string.Empty)}, each lapped {this.Choices.EndLapMm:0.#} mm on itself.");
+        $"Lay {this.Rings} ring(s), a new one every {this.Stock.WidthMm - this.lapMm.Bare:0.0} mm{(this.Rings > 1 ? string.Create(CultureInfo.InvariantCulture, $" (lap {this.lapMm.Bare:0.0} mm)") : string.Empty)}, each lapped {this.Choices.EndLapMm:0.#} mm on itself.");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)
@@ -103,6 +103,9 @@ public sealed record RingLay : ILay
         _ = this.Cut(steps, out _, out _, out _);
         return steps.Under("Rings on " + this.pipe.Description);
     }
+
+    /// <summary>The description.</summary>
+    public override string ToString() => this.Description;
 
     private ValueList<Strip> Cut<TSteps>(TSteps steps, out int rings, out double lapMm, out int layers)
         where TSteps : struct, IStepRecorder

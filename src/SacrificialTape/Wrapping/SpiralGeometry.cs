@@ -49,7 +49,14 @@ public readonly record struct SpiralGeometry : IHasWorkings
     public Length StripWidth => Length.FromMillimeters(this.widthMm.Read(nameof(SpiralGeometry)));
 
     /// <summary>How the crew stated it.</summary>
-    public SpiralSetting Setting => this.setting;
+    public SpiralSetting Setting
+    {
+        get
+        {
+            _ = this.DiameterMm;
+            return this.setting;
+        }
+    }
 
     /// <summary>Angle between strip and circumference, 0 for a ring.</summary>
     [BasisOf(typeof(SpiralFormulas), nameof(SpiralFormulas.AngleFromAdvance))]
@@ -92,6 +99,11 @@ public readonly record struct SpiralGeometry : IHasWorkings
         _ = this.Solve(steps);
         return steps.Under("Spiral on a pipe");
     }
+
+    /// <summary>Pipe, strip and setting in a few words.</summary>
+    public override string ToString() => this.diameterMm.IsSet
+        ? $"strip {MeasureText.Write(this.widthMm.Bare, TradeUnit.Millimeter, 6)} wide on pipe {MeasureText.Write(this.DiameterMm, TradeUnit.Millimeter, 6)}, {this.setting}"
+        : "unset";
 
     internal SpiralSolution Solve<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder => SpiralKernel.Solve(

@@ -56,6 +56,17 @@ public readonly record struct SpiralSetting
         LapConvention.Advance,
         AcceptedRange.Above(0, "mm").Check(UnitConversions.Millimeters(advance), nameof(advance)));
 
+    /// <summary>The setting in a few words.</summary>
+    public override string ToString() => this.valueMm.IsSet
+        ? this.convention switch
+        {
+            LapConvention.AcrossStrip => "true lap ",
+            LapConvention.AlongPipe => "lap along the pipe ",
+            LapConvention.BetweenMarks => "strip width between marks less ",
+            _ => "advance ",
+        } + MeasureText.Write(this.ValueMm, TradeUnit.Millimeter, 6)
+        : "unset";
+
     private static double CheckLap(Length lap) =>
         AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(lap), nameof(lap));
 }

@@ -93,6 +93,9 @@ public sealed record Strip
 
     internal long LapUm => this.lengthUm - this.coverUm - this.trimUm;
 
+    /// <summary>Count, length and purpose in a few words.</summary>
+    public override string ToString() => $"{this.Count} x {MeasureText.Write(this.lengthUm / 1e6, TradeUnit.Meter, 6)} of {this.Stock}, {this.Purpose}";
+
     /// <summary>For lays: parts that were computed beside the length may exceed it by a rounding, which the cover gives up.</summary>
     internal static Strip Computed(
         StripStock stock, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm)

@@ -1,0 +1,21 @@
+using SacrificialTape.Exposure;
+using SacrificialTape.Jobs;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
+using SacrificialTape.TakeOff;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+var pipe = new StraightPipe(Length.FromMillimeters(60.3), Length.FromMeters(12));
+var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+var stock = new StripStock(tape, Length.FromMillimeters(100), Length.FromMeters(20));
+var lay = new SpiralLay(pipe, stock, SpiralSetting.FromLapAlongPipe(Length.FromMillimeters(20)));
+var line = new SurveyLine("P-101", lay, ZincExposure.FromCategory(CorrosivityCategory.C3), Lifetime.Of(Duration.FromYears365(15)));
+var job = new Job("First pipe", [line], TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0.05)));
+JobEstimate estimate = job.Estimate();
+Console.WriteLine($"{lay.Instruction}\n{estimate.StripLength.Meters:0.00} m of strip, {estimate.TakeOff.Stocks[0].Rolls} rolls");
+Console.WriteLine($"Life {estimate.Lines[0].Life.Earliest} to {estimate.Lines[0].Life.Latest}");
+estimate.Findings.ToList().ForEach(Console.WriteLine);

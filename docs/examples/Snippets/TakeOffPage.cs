@@ -1,0 +1,57 @@
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.Surfaces;
+using SacrificialTape.TakeOff;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+namespace SacrificialTape.Snippets;
+
+/// <summary>What docs/take-off.md quotes.</summary>
+public static class TakeOffPage
+{
+    public static void Ledger()
+    {
+        #region ledger
+        var pipe = new StraightPipe(Length.FromMillimeters(168.3), Length.FromMeters(24));
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        var stock = new StripStock(tape, Length.FromMillimeters(100), Length.FromMeters(33));
+        var lay = new SpiralLay(pipe, stock, SpiralSetting.FromTrueLap(Length.FromMillimeters(20)));
+        var choices = TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0.05));
+        StockTakeOff order = StripTakeOff.Of(lay.Strips, choices).Stocks[0];
+        StripLedger ledger = order.Ledger;
+        Console.WriteLine($"cover       {ledger.Cover.Meters,10:0.000000} m");
+        Console.WriteLine($"lap         {ledger.Lap.Meters,10:0.000000} m");
+        Console.WriteLine($"trim        {ledger.Trim.Meters,10:0.000000} m");
+        Console.WriteLine($"splice      {ledger.Splice.Meters,10:0.000000} m");
+        Console.WriteLine($"contingency {ledger.Contingency.Meters,10:0.000000} m");
+        Console.WriteLine($"offcut      {ledger.Offcut.Meters,10:0.000000} m");
+        Console.WriteLine($"bought      {ledger.Bought.Meters,10:0.000000} m");
+        Console.WriteLine($"{order.Rolls} rolls, at least {order.LeastRolls}, proved minimal: {order.ProvedMinimal}, {order.Splices} splices");
+        #endregion
+    }
+
+    public static void NotProved()
+    {
+        #region not-proved
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        var stock = new StripStock(tape, Length.FromMillimeters(50), Length.FromMeters(10));
+        Length piece = Length.FromMeters(3.4);
+        var rings = new Strip(stock, piece, count: 8, StripPurpose.Ring, maySplice: false, cover: piece, trim: Length.Zero);
+        var choices = TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0));
+        StockTakeOff order = StripTakeOff.Of([rings], choices).Stocks[0];
+        Console.WriteLine($"{order.Rolls} rolls, at least {order.LeastRolls}, proved minimal: {order.ProvedMinimal}");
+        #endregion
+    }
+
+    public static void PartUsedRoll()
+    {
+        #region part-used-roll
+        Length layer = WoundRoll.LayerThicknessFrom(
+            Length.FromMillimeters(160), Length.FromMillimeters(76), knownLength: Length.FromMeters(50));
+        var roll = new WoundRoll(Length.FromMillimeters(120), Length.FromMillimeters(76), layer);
+        Console.WriteLine($"layer {layer.Millimeters:0.000} mm, {roll.StripLength.Meters:0.0} m left");
+        #endregion
+    }
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using SacrificialTape.Contact;
+using SacrificialTape.Quantities;
+using SacrificialTape.Surfaces;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+using Xunit;
+
+namespace SacrificialTape.Docs.Tests;
+
+/// <summary>Figures in running text, worked out here by hand formulas and held against both page and library.</summary>
+public class ProseTests
+{
+    private const double Circumference = Math.PI * 60.3;
+
+    [Fact]
+    public void Twenty_along_the_pipe_is_eighteen_across_the_strip()
+    {
+        // Bisection on w / cos(theta) - p = o: another way than the closed form of the library.
+        double low = 1;
+        double high = 200;
+        for (int i = 0; i < 100; i++)
+        {
+            double middle = (low + high) / 2;
+            bool lapTooLarge = (100 / Math.Cos(Math.Atan(middle / Circumference))) - middle > 20;
+            (low, high) = lapTooLarge ? (middle, high) : (low, middle);
+        }
+
+        double angle = Math.Atan(low / Circumference);
+        double lap = 20 * Math.Cos(angle);
+        Assert.Equal(lap, TrueLap(SpiralSetting.FromLapAlongPipe(Length.FromMillimeters(20))), 1e-9);
+        Says("docs/spiral-lay.md", $"a true lap of {lap:0.0} mm: $20 \\cos {angle * 180 / Math.PI:0.00}° = {lap:0.00}$");
+        Says("README.md", $"it is {lap:0.0} mm");
+        Says("docs/first-answer.md", $"| lap {lap:0.0} mm |");
+    }
+
+    [Fact]
+    public void Marks_eighty_apart_give_twenty_six()
+    {
+        double advance = 80 / Math.Sqrt(1 + Math.Pow(80 / Circumference, 2));
+        Assert.Equal(100 - advance, TrueLap(SpiralSetting.FromMarks(Length.FromMillimeters(20))), 1e-9);
+        Says("docs/spiral-lay.md", $"$C = \\pi \\cdot 60.3 = {Circumference:0.000}$ mm");
+        Says("docs/spiral-lay.md", $"= {advance:0.000}$ mm; true lap $100 - {advance:0.000} = {100 - advance:0.000}$ mm");
+        Says("docs/spiral-lay.md", $"give {100 - advance:0.0} mm and use some {100 * ((80 / advance) - 1):0} % more tape");
+    }
+
+    [Fact]
+    public void Lives_by_hand()
+    {
+        double atKnee = Math.Pow(20, 0.813);
+        double slope = 0.813 * Math.Pow(20, -0.187);
+        double earliest = 20 + (((80 / 2.1) - atKnee) / slope);
+        Says("docs/zinc-life.md", $"$80/2.1 = {80 / 2.1:0.00}$ and $80/0.7 = {80 / 0.7:0.00}$");
+        Says("docs/zinc-life.md", $"$20^{{0.813}} = {atKnee:0.0000}$");
+        Says("docs/zinc-life.md", $"= {slope:0.0000}$, so the earliest is $20 + ({80 / 2.1:0.000} - {atKnee:0.0000})/{slope:0.0000} = {earliest:0.00}$");
+        Says("docs/zinc-life.md", $"linear: {80 / 2.1:0.0} a to {80 / 0.7:0.0} a");
+        Says("docs/zinc-life.md", $"power law, mean exponent: {earliest:0.00} a to {20 + (((80 / 0.7) - atKnee) / slope):0.0} a");
+        Says("docs/zinc-life.md", $"$0.8 \\cdot 95 / 1.6 = {0.8 * 95 / 1.6:0.0}$");
+        Says("docs/zinc-life.md", $"{85 / 4.2:0.00} a to {85 / 2.1:0.00} a");
+    }
+
+    [Fact]
+    public void A_ledger_by_hand()
+    {
+        double cover = Math.PI * 0.1683 * 24 / 0.1;
+        double laid = cover / 0.8;
+        Says("docs/take-off.md", $"= {cover:0.000}$ m of cover");
+        Says("docs/take-off.md", $"/ 0.8 = {laid:0.000}$ m, so the lap is {laid - cover:0.000} m");
+        Says("docs/take-off.md", $"cover       {cover,10:0.000000}");
+        Says("docs/take-off.md", $"lap         {laid - cover,10:0.000000}");
+    }
+
+    [Fact]
+    public void Windows_by_hand()
+    {
+        Says("docs/contact.md", $"are 1000 cm2 on 12 m2, or {25 * 40 / 12.0:0.0} cm2/m2; 1200 cm2 are wanted, which is {1200 / 40} windows");
+        var contact = new BareContact(Area.FromSquareMeters(12), new ContactWindows(25, Area.FromSquareCentimeters(40)));
+        Assert.Equal(1200 / 40, contact.WindowsNeeded(BareRatio.FromSquareCentimetersPerSquareMeter(100)));
+    }
+
+    [Fact]
+    public void Diameters_differ_where_the_pages_say_so()
+    {
+        int[] sizes = [15, 20, 25, 32, 40, 50, 65, 80, 100, 125, 150, 200, 250, 300, 350, 400];
+        int[] ambiguous = [.. sizes.Where(dn => PipeSize.FromDn(dn, PipeStandard.AsmeB3610M) is var asme
+            && PipeSize.FromDn(dn, PipeStandard.Iso4200Series1) is var iso
+            && asme.OutsideDiameter.Millimeters != iso.OutsideDiameter.Millimeters)];
+        Says("docs/which-type.md", $"At DN {string.Join(", ", ambiguous[..^1])} and {ambiguous[^1]} the standards");
+    }
+
+    [Fact]
+    public void UnitsNet_still_compares_by_unit_as_the_troubleshooting_says()
+    {
+#pragma warning disable CS0618 // That it is obsolete is part of what the page says.
+        Assert.False(Length.FromMeters(1).Equals(Length.FromCentimeters(100)));
+#pragma warning restore CS0618
+        Says("docs/precision.md", $"`Length.FromMeters(1).Equals(Length.FromCentimeters(100))` is false");
+    }
+
+    private static double TrueLap(SpiralSetting setting) =>
+        new SpiralGeometry(Length.FromMillimeters(60.3), Length.FromMillimeters(100), setting).TrueLap.Millimeters;
+
+    private static void Says(string page, FormattableString text) => Assert.Contains(
+        text.ToString(CultureInfo.InvariantCulture), Repository.Read(page), StringComparison.Ordinal);
+}

@@ -1,0 +1,13 @@
+global using SacrificialTape.Contact;
+global using SacrificialTape.Exposure;
+global using SacrificialTape.Jobs;
+global using SacrificialTape.Provenance;
+global using SacrificialTape.Quantities;
+global using SacrificialTape.Rules;
+global using SacrificialTape.ServiceLife;
+global using SacrificialTape.Surfaces;
+global using SacrificialTape.TakeOff;
+global using SacrificialTape.Tapes;
+global using SacrificialTape.Wrapping;
+global using UnitsNet;
+global using Xunit;

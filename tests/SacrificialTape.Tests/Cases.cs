@@ -1,0 +1,57 @@
+using FsCheck;
+using FsCheck.Fluent;
+
+namespace SacrificialTape.Tests;
+
+/// <summary>Generators with the ranges of real work. Dimensions lie on decimal grids, as they are read off a rule.</summary>
+public static class Cases
+{
+    public static Arbitrary<SpiralCase> Spirals() => (
+        from diameter in Tenths(100, 20_000)
+        from width in Tenths(100, 3000)
+        from share in Gen.Choose(5, 100)
+        from turns in Gen.Choose(30, 400)
+        from level in Gen.Choose(1, 3)
+        select Spiral(diameter, width, share, turns, level)).ToArbitrary();
+
+    public static Arbitrary<SpanCase> Spans() => (
+        from width in Tenths(100, 3000)
+        from share in Gen.Choose(0, 95)
+        from strips in Gen.Choose(1, 900)
+        let lap = Math.Floor(width * share / 10) / 10
+        let span = Math.Round(width * strips / 10, 1)
+        select new SpanCase(span, width, lap)).ToArbitrary();
+
+    public static Arbitrary<LossCase> Losses() => (
+        from rate in Gen.Choose(-300, 300)
+        from ratio in Gen.Choose(-600, 400)
+        from exponent in Gen.Choose(200, 1000)
+        select new LossCase(Math.Pow(10, rate / 100.0), Math.Pow(10, ratio / 100.0), exponent / 1000.0)).ToArbitrary();
+
+    public static Arbitrary<CutCase> Cuts() => (
+        from rollCm in Gen.Choose(250, 5000)
+        from contingency in Gen.Choose(0, 30)
+        from splice in Gen.Choose(0, 50)
+        from shortest in Gen.Choose(60, 1200)
+        from pieces in (
+            from length in Gen.Choose(10_000, 9_000_000)
+            from count in Gen.Choose(1, 12)
+            from splits in Gen.Choose(0, 2)
+            from cover in Gen.Choose(0, 100)
+            from trim in Gen.Choose(0, 100)
+            select new PieceCase(length, count, splits == 0, length * (long)cover / 100, (length - (length * (long)cover / 100)) * trim / 100))
+            .NonEmptyListOf()
+        select new CutCase(rollCm / 100.0, contingency / 100.0, splice, shortest, [.. pieces])).ToArbitrary();
+
+    private static Gen<double> Tenths(int low, int high) => Gen.Choose(low, high).Select(tenths => tenths / 10.0);
+
+    private static SpiralCase Spiral(double diameter, double width, int share, int turns, int level)
+    {
+        // The advance across the strip must stay below the circumference.
+        double most = Math.Min(width, 0.95 * Math.PI * diameter);
+        double lap = Math.Round(Math.Max(0, width - (most * share / 100)), 2);
+        double advance = (width - lap) / Math.Sqrt(1 - Math.Pow((width - lap) / (Math.PI * diameter), 2));
+        double least = (width * width / Math.Max(1e-9, Math.Sqrt((width * width) - Math.Pow((width - lap) * width / (Math.PI * diameter), 2)))) + advance;
+        return new SpiralCase(diameter, width, lap, Math.Round(least + (advance * turns / 10), 1), level);
+    }
+}
