@@ -40,14 +40,15 @@ public sealed record JobEstimate
 
     internal static JobEstimate Of(Job job)
     {
+        var lives = new LifeEstimates(job.Rules);
         var lines = new LineEstimate[job.Lines.Count];
         for (int i = 0; i < lines.Length; i++)
         {
-            lines[i] = LineEstimator.Estimate(job.Lines[i], job.Rules);
+            lines[i] = LineEstimator.Estimate(job.Lines[i], job.Rules, lives);
         }
 
         StripTakeOff takeOff = StripTakeOff.Of(lines.SelectMany(static line => line.Strips), job.TakeOff);
-        return new(job, new ValueList<LineEstimate>(lines), takeOff, new ValueList<Finding>(takeOff.Judge(job.Rules)));
+        return new(job, ValueList<LineEstimate>.Owning(lines), takeOff, new ValueList<Finding>(takeOff.Judge(job.Rules)));
     }
 
     /// <summary>Name and rolls in a few words.</summary>

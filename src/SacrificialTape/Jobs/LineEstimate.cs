@@ -10,20 +10,23 @@ namespace SacrificialTape.Jobs;
 /// <summary>What one line of a survey comes to.</summary>
 public sealed record LineEstimate
 {
-    internal LineEstimate(SurveyLine line, ValueList<Strip> strips, LifeEstimate life, BareContact? contact, ValueList<Finding> findings)
+    private readonly RuleSet rules;
+
+    internal LineEstimate(SurveyLine line, LifeEstimate life, BareContact? contact, RuleSet rules)
     {
         this.Line = line;
-        this.Strips = strips;
         this.Life = life;
         this.Contact = contact;
-        this.Findings = findings;
+        this.rules = rules;
     }
 
     /// <summary>The line.</summary>
     public SurveyLine Line { get; }
 
     /// <summary>The strips to cut, those along welds first.</summary>
-    public ValueList<Strip> Strips { get; }
+    public ValueList<Strip> Strips => this.Line.Welds is { } welds
+        ? ValueList<Strip>.Owning([.. welds.Strips, .. this.Line.Lay.Strips])
+        : this.Line.Lay.Strips;
 
     /// <summary>How long the zinc lasts.</summary>
     public LifeEstimate Life { get; }
@@ -31,8 +34,8 @@ public sealed record LineEstimate
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     public BareContact? Contact { get; }
 
-    /// <summary>The rules that do not hold, or whose case arises.</summary>
-    public ValueList<Finding> Findings { get; }
+    /// <summary>The rules that do not hold, or whose case arises. Judged anew on each call, so keep it if you need it twice.</summary>
+    public ValueList<Finding> Findings => new(LineEstimator.Judge(this.Line, this.Life, this.Contact, this.rules));
 
     /// <summary>Length of all strips.</summary>
     public Length StripLength => Length.FromMicrometers(this.StripUm);
@@ -40,8 +43,19 @@ public sealed record LineEstimate
     /// <summary>What the crew does, in order. Made anew on each call.</summary>
     public ValueList<CrewStep> CrewSteps => new(Jobs.CrewSteps.For(this.Line));
 
-    internal double StripUm => this.Strips.Sum(static strip => (double)strip.LengthUm * strip.Count);
+    internal double StripUm => Sum(this.Line.Lay.Strips) + (this.Line.Welds is { } welds ? Sum(welds.Strips) : 0);
 
     /// <summary>Tag and life in a few words.</summary>
     public override string ToString() => $"{this.Line.Tag}: {this.Life}";
+
+    private static double Sum(ValueList<Strip> strips)
+    {
+        double sum = 0;
+        foreach (Strip strip in strips.AsSpan())
+        {
+            sum += (double)strip.LengthUm * strip.Count;
+        }
+
+        return sum;
+    }
 }

@@ -3,41 +3,40 @@ using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.Tapes;
-using SacrificialTape.Wrapping;
 
 namespace SacrificialTape.Jobs;
 
-/// <summary>Takes one line through the rooms: strips, contact, life, findings.</summary>
+/// <summary>Takes one line through the rooms: contact, life, findings; its strips it has already.</summary>
 internal static class LineEstimator
 {
-    internal static LineEstimate Estimate(SurveyLine line, RuleSet rules)
+    internal static LineEstimate Estimate(SurveyLine line, RuleSet rules, LifeEstimates lives)
     {
-        ValueList<Strip> strips = line.Welds is { } welds
-            ? new ValueList<Strip>(welds.Strips().Concat(line.Lay.Strips))
-            : line.Lay.Strips;
         BareContact? contact = line.Steel.WindowsInPaint is { } windows
             ? new BareContact(line.Lay.Surface.Area, windows)
             : null;
-        var usable = Utilisation.FromFraction(rules.Number(RuleIds.UsableFraction, TradeUnit.One));
-        var life = new LifeEstimate(line.Lay.Stock.Tape.Foil, line.Lay.LayersEverywhere, line.Exposure, usable);
+        LifeEstimate life = lives.Of(line.Lay, line.Exposure);
 
-        var findings = new List<Finding>();
-        findings.AddRange(SteelFindings(line, rules));
-        findings.AddRange(StockFindings(line, rules));
-        findings.AddRange(line.Lay.Judge(rules, line.Tag));
+        return new LineEstimate(line, life, contact, rules);
+    }
+
+    /// <summary>The findings of a line, in the order of the rooms: steel, tape, lay, contact, life.</summary>
+    internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, BareContact? contact, RuleSet rules)
+    {
+        IEnumerable<Finding> lay = line.Lay.Judge(rules, line.Tag);
         if (line.Lay.LayersEverywhere < line.LayersWanted)
         {
-            findings.Add(rules[RuleIds.LayersAsked].State(
+            lay = lay.Append(rules[RuleIds.LayersAsked].State(
                 line.Tag, new Measure(line.Lay.LayersEverywhere, TradeUnit.One), new Measure(line.LayersWanted, TradeUnit.One)));
         }
 
-        if (contact is not null)
-        {
-            findings.AddRange(contact.Judge(rules, line.Tag));
-        }
-
-        findings.AddRange(life.Judge(rules, line.RequiredLife, line.Tag));
-        return new LineEstimate(line, strips, life, contact, new ValueList<Finding>(findings));
+        return
+        [
+            .. SteelFindings(line, rules),
+            .. StockFindings(line, rules),
+            .. lay,
+            .. contact?.Judge(rules, line.Tag) ?? [],
+            .. life.Judge(rules, line.RequiredLife, line.Tag),
+        ];
     }
 
     private static IEnumerable<Finding> SteelFindings(SurveyLine line, RuleSet rules)

@@ -31,6 +31,7 @@ public sealed record WeldWork
         this.Stock = stock;
         this.endLapMm = new StoredNumber(
             AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(endLap), nameof(endLap)));
+        this.Strips = new ValueList<Strip>(seams.Select(seam => WeldStrips.For(seam, stock, endLap)));
     }
 
     /// <summary>The seams.</summary>
@@ -42,7 +43,8 @@ public sealed record WeldWork
     /// <summary>Lap of a closed strip on its own end.</summary>
     public Length EndLap => Length.FromMillimeters(this.endLapMm.Bare);
 
-    internal IEnumerable<Strip> Strips() => this.Seams.Select(seam => WeldStrips.For(seam, this.Stock, this.EndLap));
+    /// <summary>The strips to cut, seam by seam.</summary>
+    public ValueList<Strip> Strips { get; }
 
     /// <summary>The seams and their strip in a few words.</summary>
     public override string ToString() => $"{string.Join(", ", this.Seams)}, strip {this.Stock}";

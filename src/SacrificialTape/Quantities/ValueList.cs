@@ -25,10 +25,17 @@ public sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
         }
     }
 
+    // For arrays that nobody else holds: taken as they are.
+    private ValueList(T[] own) => this.items = own;
+
     /// <summary>The list without items.</summary>
 #pragma warning disable CA1000 // An empty list of a given item type is what the word says.
     public static ValueList<T> Empty { get; } = new([]);
 #pragma warning restore CA1000
+
+    internal ReadOnlySpan<T> AsSpan() => this.items;
+
+    internal static ValueList<T> Owning(T[] items) => new(items);
 
     /// <inheritdoc/>
     public int Count => this.items.Length;

@@ -10,7 +10,7 @@ internal static class StripSums
     internal static AreaRatio OnAverage(this ValueList<Strip> strips, Surface surface)
     {
         double laidM2 = 0;
-        foreach (Strip strip in strips)
+        foreach (Strip strip in strips.AsSpan())
         {
             laidM2 += (strip.LengthUm - strip.TrimUm) * (double)strip.Count * strip.Stock.WidthMm / 1e9;
         }
