@@ -67,7 +67,7 @@ public class ProseTests
         Says("docs/take-off.md", $"= {cover:0.000}$ m of cover");
         Says("docs/take-off.md", $"/ 0.8 = {laid:0.000}$ m, so the lap is {laid - cover:0.000} m");
         Says("docs/take-off.md", $"cover       {cover,10:0.000000}");
-        Says("docs/take-off.md", $"lap         {laid - cover,10:0.000000}");
+        Says("docs/take-off.md", $"lap          {laid - cover:0.00000}");
     }
 
     [Fact]

@@ -16,14 +16,16 @@ public static class SpiralLayPage
         Length twenty = Length.FromMillimeters(20);
         SpiralSetting[] stated =
         [
-            SpiralSetting.FromTrueLap(twenty), SpiralSetting.FromLapAlongPipe(twenty), SpiralSetting.FromMarks(twenty),
+            SpiralSetting.FromTrueLap(twenty),
+            SpiralSetting.FromLapAlongPipe(twenty),
+            SpiralSetting.FromMarks(twenty),
         ];
         foreach (SpiralSetting setting in stated)
         {
             var spiral = new SpiralGeometry(diameter, width, setting);
             Console.WriteLine(
-                $"{setting.Convention,-12} advance {spiral.Advance.Millimeters:0.0} mm, angle {spiral.Angle.Degrees:0.0} deg, "
-                + $"true lap {spiral.TrueLap.Millimeters:0.0} mm, tape per pipe area {spiral.LayersOnAverage.Ratio:0.000}");
+                $"{setting.Convention,-12} p {spiral.Advance.Millimeters:0.0} mm, theta {spiral.Angle.Degrees:0.0} deg, "
+                + $"true lap {spiral.TrueLap.Millimeters:0.0} mm, w/e {spiral.LayersOnAverage.Ratio:0.000}");
         }
         #endregion
     }
