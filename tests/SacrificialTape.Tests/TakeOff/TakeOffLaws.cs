@@ -62,6 +62,17 @@ public sealed class TakeOffLaws
     }
 
     [Property]
+    public void Rolls_and_splices_are_those_of_the_rule_carried_out_by_hand(CutCase given)
+    {
+        CutCase bare = given with { Contingency = 0 };
+        var byHand = new CuttingByHand(bare);
+        byHand.Check();
+        StockTakeOff stock = Cutting.TakeOff(bare).Stocks.Single();
+        Assert.Equal(byHand.Rolls, stock.Rolls);
+        Assert.Equal(byHand.Splices, stock.Splices);
+    }
+
+    [Property]
     public void More_contingency_never_takes_fewer_rolls(CutCase given, byte more)
     {
         long one = Cutting.TakeOff(given).Stocks.Single().Rolls;
