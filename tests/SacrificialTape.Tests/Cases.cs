@@ -19,7 +19,7 @@ public static class Cases
         from share in Gen.Choose(0, 95)
         from strips in Gen.Choose(1, 900)
         let lap = Math.Floor(width * share / 10) / 10
-        let span = Math.Round(width * strips / 10, 1)
+        let span = Math.Max(5, Math.Round(width * strips / 10, 1))
         select new SpanCase(span, width, lap)).ToArbitrary();
 
     public static Arbitrary<LossCase> Losses() => (

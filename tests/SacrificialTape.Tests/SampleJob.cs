@@ -17,7 +17,7 @@ internal static class SampleJob
             [
                 new SurveyLine("A-1", new SpiralLay(Pipe(60.3, 4321.5), stock, SpiralSetting.FromMarks(Mm(20.5))),
                     ZincExposure.FromCategory(CorrosivityCategory.C3), life,
-                    new SteelCondition(windowsInPaint: new ContactWindows(7, Area.FromSquareCentimeters(12.5)), serviceTemperature: Temperature.FromDegreesCelsius(55.5), wetInService: true),
+                    new SteelCondition(windowsInPaint: new ContactWindows(3, Area.FromSquareCentimeters(12.5)), serviceTemperature: Temperature.FromDegreesCelsius(55.5), wetInService: true),
                     new WeldWork([new GirthWelds(Mm(60.3), 2), new LongitudinalWelds(Mm(4321.5), 1)], narrow, Mm(10))),
                 new SurveyLine("A-2", new SpiralLay(Pipe(168.3, 12_345.6), stock, SpiralSetting.FromTrueLap(Mm(50)), SpiralEnds.LevelTurns(2), Choices(2, 12.5)),
                     ZincExposure.FromCategory(CorrosivityCategory.CX), life, layersWanted: 2),

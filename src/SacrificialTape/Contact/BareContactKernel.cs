@@ -10,7 +10,8 @@ internal static class BareContactKernel
     internal static double RatioCm2PerM2<TSteps>(int windows, double windowM2, double coveredM2, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double ratio = windows * windowM2 * 10_000 / coveredM2;
+        // The share first: it is at most 1 to the last digit, so that a surface all window is 10 000 and not a digit more.
+        double ratio = windows * windowM2 / coveredM2 * 10_000;
         if (TSteps.Records)
         {
             steps.Add(BareContactFormulas.Ratio, [windows, windowM2, coveredM2], ratio);

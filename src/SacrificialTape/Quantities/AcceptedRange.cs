@@ -54,6 +54,11 @@ internal readonly struct AcceptedRange
     {
         var culture = CultureInfo.InvariantCulture;
         string tail = Spaced(this.unit);
+        if (this.low == double.MinValue && this.high == double.MaxValue)
+        {
+            return "any finite number" + tail;
+        }
+
         if (this.high == double.MaxValue)
         {
             return string.Create(culture, $"{(this.lowIncluded ? "at least" : "more than")} {this.low:0.######}{tail}");

@@ -82,10 +82,26 @@ internal static class UnitConversions
     internal static double Degrees(Angle angle) =>
         angle.Unit == AngleUnit.Degree ? (double)angle.Value : (double)angle.Degrees;
 
-    internal static double DegreesCelsius(Temperature temperature) =>
-        temperature.Unit == TemperatureUnit.DegreeCelsius
-            ? (double)temperature.Value
-            : (double)temperature.DegreesCelsius;
+    /// <summary>
+    /// Scales with another zero are shifted in decimal: 273.45 K is 0.3 degC, while the difference of the two doubles
+    /// has lost the digits that make it equal to 0.3 degC.
+    /// </summary>
+    internal static double DegreesCelsius(Temperature temperature)
+    {
+        double value = (double)temperature.Value;
+        if (Math.Abs(value) > 1e9)
+        {
+            return (double)temperature.DegreesCelsius; // beyond any surface, and perhaps beyond decimal
+        }
+
+        return temperature.Unit switch
+        {
+            TemperatureUnit.DegreeCelsius => value,
+            TemperatureUnit.Kelvin => (double)((decimal)value - 273.15m),
+            TemperatureUnit.DegreeFahrenheit => (double)(((decimal)value - 32) / 1.8m),
+            _ => (double)temperature.DegreesCelsius,
+        };
+    }
 
     internal static double Kilograms(Mass mass) =>
         mass.Unit == MassUnit.Kilogram ? (double)mass.Value : (double)mass.Kilograms;

@@ -122,11 +122,11 @@ public sealed record LifeEstimate : IHasWorkings
         foreach (LawLife life in this.ByLaw)
         {
             all.AddRange(life.Law.ShowTimeToLoss(this.Exposure.FirstYear.Highest, Length.FromMicrometers(this.leastUm.Bare)).Steps);
-            if (!life.Earliest.IsUnlimited)
+            Lifetime one = life.Law.TimeToLoss(this.Exposure.FirstYear.Highest, Length.FromMicrometers(this.leastUm.Bare));
+            if (!one.IsUnlimited)
             {
-                double one = life.Law.TimeToLoss(this.Exposure.FirstYear.Highest, Length.FromMicrometers(this.leastUm.Bare)).Years;
                 var layers = new StepList();
-                layers.Add(LossFormulas.Layers, [this.LayersEverywhere, one], life.Earliest.Years);
+                layers.Add(LossFormulas.Layers, [this.LayersEverywhere, one.Years], life.Earliest.Years);
                 all.AddRange(layers.Under("layers").Steps);
             }
         }

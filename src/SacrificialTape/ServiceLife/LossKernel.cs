@@ -33,7 +33,7 @@ internal static class LossKernel
             years = 0;
         }
 
-        if (TSteps.Records)
+        if (TSteps.Records && rate > 0)
         {
             steps.Add(LossFormulas.LinearTime, [zincUm, rate], years);
         }
@@ -78,7 +78,7 @@ internal static class LossKernel
         double years = beyond
             ? PowerLawTerms.KneeYears + ((ratio - law.AtKnee) / law.SlopeAfter)
             : Math.Pow(ratio, law.Inverse);
-        if (TSteps.Records)
+        if (TSteps.Records && rate > 0)
         {
             if (beyond)
             {
@@ -93,6 +93,6 @@ internal static class LossKernel
         return years;
     }
 
-    // No zinc is used up at once even by no corrosion; some zinc never is.
+    // No zinc is used up at once even by no corrosion (no step shows that: it would divide by zero); some zinc never is.
     private static bool Endless(double zincUm, double rate) => rate == 0 && zincUm > 0;
 }

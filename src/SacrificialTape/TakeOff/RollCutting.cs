@@ -83,8 +83,7 @@ internal sealed class RollCutting
             this.WholePiecesOverHalfRoll += count;
         }
 
-        int groups = this.opened.Count;
-        for (int i = 0; i < groups && count > 0; i++)
+        for (int i = 0; i < this.opened.Count && count > 0; i++)
         {
             (long remnant, long rolls) = this.opened[i];
             long each = remnant / lengthUm;
@@ -93,21 +92,30 @@ internal sealed class RollCutting
                 continue;
             }
 
+            // A group of which not all rolls are filled is split where it stands: the first roll stays the first.
             long filled = Math.Min(rolls, count / each);
-            this.opened[i] = (remnant - (each * lengthUm), filled);
             count -= filled * each;
-            rolls -= filled;
-            if (rolls > 0 && count > 0)
+            var split = new List<(long RemnantUm, long Rolls)>(3);
+            if (filled > 0)
             {
-                this.opened.Add((remnant - (count * lengthUm), 1));
-                count = 0;
-                rolls--;
+                split.Add((remnant - (each * lengthUm), filled));
             }
 
-            if (rolls > 0)
+            if (filled < rolls && count > 0)
             {
-                this.opened.Add((remnant, rolls));
+                split.Add((remnant - (count * lengthUm), 1));
+                count = 0;
+                filled++;
             }
+
+            if (filled < rolls)
+            {
+                split.Add((remnant, rolls - filled));
+            }
+
+            this.opened.RemoveAt(i);
+            this.opened.InsertRange(i, split);
+            i += split.Count - 1;
         }
 
         long perRoll = this.rollUm / lengthUm;

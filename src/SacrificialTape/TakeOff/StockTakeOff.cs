@@ -18,7 +18,7 @@ public sealed record StockTakeOff : IHasWorkings
         this.PiecesLongerThanRoll = cutting.PiecesLongerThanRoll;
         this.wholeOverHalf = cutting.WholePiecesOverHalfRoll;
         this.LeastRolls = (long)TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, ledger.CoverUm, ledger.LapUm, ledger.TrimUm, ledger.ContingencyUm, stock.RollMm, default(NoSteps));
+            this.wholeOverHalf, ledger.CoverUm, ledger.LapUm, ledger.TrimUm, ledger.ContingencyUm, stock.RollUm / 1e3, default(NoSteps));
     }
 
     /// <summary>The stocked strip.</summary>
@@ -57,8 +57,8 @@ public sealed record StockTakeOff : IHasWorkings
         var steps = new StepList();
         StripLedger l = this.Ledger;
         _ = TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollMm, steps);
-        double bought = TakeOffKernel.BoughtMm(this.Rolls, this.Stock.RollMm, steps);
+            this.wholeOverHalf, l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollUm / 1e3, steps);
+        double bought = TakeOffKernel.BoughtMm(this.Rolls, this.Stock.RollUm / 1e3, steps);
         _ = TakeOffKernel.OffcutMm(bought, l, steps);
         _ = FoilKernel.Kilograms(
             bought, this.Stock.WidthMm, this.Stock.Tape.Foil.ThicknessMm, this.Stock.Tape.Foil.KilogramsPerCubicMeter, steps);

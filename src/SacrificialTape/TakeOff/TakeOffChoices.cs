@@ -5,7 +5,7 @@ using UnitsNet;
 namespace SacrificialTape.TakeOff;
 
 /// <summary>How strips are cut from rolls and how much spare is bought.</summary>
-/// <remarks>Splice lap: zero or more. Shortest piece: more than the splice lap. Contingency: 0 up to but not 1.</remarks>
+/// <remarks>Splice lap: zero or more. Shortest piece: more than the splice lap, in whole micrometres. Contingency: 0 up to but not 1.</remarks>
 public sealed record TakeOffChoices
 {
     private readonly StoredNumber spliceLapMm;
@@ -19,8 +19,11 @@ public sealed record TakeOffChoices
     public TakeOffChoices(Length spliceLap, Length shortestPiece, Contingency contingency)
     {
         double lap = AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(spliceLap), nameof(spliceLap));
-        double shortest = AcceptedRange.Above(lap, "mm (the splice lap)")
-            .Check(UnitConversions.Millimeters(shortestPiece), nameof(shortestPiece));
+        double shortest = UnitConversions.Millimeters(shortestPiece);
+
+        // Pieces are cut in whole micrometres: a splice must gain at least one.
+        AcceptedRange.Above(WholeMicrometers(lap) / 1e3, "mm (the splice lap)")
+            .Check(WholeMicrometers(shortest) / 1e3, nameof(shortestPiece));
         _ = contingency.Fraction;
         this.spliceLapMm = new StoredNumber(lap);
         this.shortestMm = new StoredNumber(shortest);
@@ -36,9 +39,9 @@ public sealed record TakeOffChoices
     /// <summary>Spare, as a share of the strip that the lays need.</summary>
     public Contingency Contingency { get; }
 
-    internal long SpliceLapUm => (long)Math.Round(this.spliceLapMm.Bare * 1e3);
+    internal long SpliceLapUm => WholeMicrometers(this.spliceLapMm.Bare);
 
-    internal long ShortestUm => (long)Math.Round(this.shortestMm.Bare * 1e3);
+    internal long ShortestUm => WholeMicrometers(this.shortestMm.Bare);
 
     /// <summary>Takes splice lap and shortest piece from a rule set.</summary>
     /// <param name="rules">The rule set.</param>
@@ -54,4 +57,6 @@ public sealed record TakeOffChoices
 
     /// <summary>The choices in a few words.</summary>
     public override string ToString() => $"splice lap {MeasureText.Write(this.spliceLapMm.Bare, TradeUnit.Millimeter, 6)}, shortest piece {MeasureText.Write(this.shortestMm.Bare, TradeUnit.Millimeter, 6)}, contingency {this.Contingency}";
+
+    private static long WholeMicrometers(double mm) => (long)Math.Round(mm * 1e3);
 }

@@ -41,6 +41,9 @@ public sealed record StripStock
 
     internal double RollMm => this.rollMm.Bare;
 
+    /// <summary>The roll as it is cut and counted: in whole micrometres.</summary>
+    internal long RollUm => (long)Math.Round(this.RollMm * 1e3);
+
     /// <summary>The zinc in a length of this strip: length times width times foil thickness times density.</summary>
     /// <param name="stripLength">Length of strip, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is negative.</exception>

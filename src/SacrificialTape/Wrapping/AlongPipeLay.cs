@@ -25,7 +25,7 @@ public sealed record AlongPipeLay : ILay
     /// <param name="stock">The strip.</param>
     /// <param name="leastLap">The least lap between neighbours; zero or more, less than the strip is wide.</param>
     /// <param name="choices">Wander, passes, method; left out: those of the default rule set.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The lap is not less than the strip is wide, or negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The lap is not less than the strip is wide, or negative, or takes over 100 million strips.</exception>
     public AlongPipeLay(StraightPipe pipe, StripStock stock, Length leastLap, LayChoices? choices = null)
     {
         ArgumentNullException.ThrowIfNull(pipe);
@@ -113,7 +113,7 @@ public sealed record AlongPipeLay : ILay
         lapMm = SpanKernel.ClosedLapMm(width, circumference, count, steps);
         layers = (int)SpanKernel.ClosedLayers(
             this.Choices.Passes, width, this.Choices.WanderMm, circumference, count, steps);
-        across = (int)count;
+        across = StripCount.Whole(count, width, this.askedLapMm.Bare);
         double cover = height * circumference / (count * width);
         return [Strip.Computed(this.Stock, height, across * this.Choices.Passes, StripPurpose.AlongPipe, true, cover, 0)];
     }

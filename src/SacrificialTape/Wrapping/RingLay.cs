@@ -25,7 +25,7 @@ public sealed record RingLay : ILay
     /// <param name="stock">The strip.</param>
     /// <param name="leastLap">The least lap between neighbours; zero or more, less than the strip is wide.</param>
     /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The lap is not less than the strip is wide, or negative.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The lap is not less than the strip is wide, or negative, or takes over 100 million strips.</exception>
     public RingLay(StraightPipe pipe, StripStock stock, Length leastLap, LayChoices? choices = null)
     {
         ArgumentNullException.ThrowIfNull(pipe);
@@ -116,7 +116,7 @@ public sealed record RingLay : ILay
         double count = SpanKernel.OpenCount(height, width, this.askedLapMm.Bare, steps);
         double ring = SpanKernel.RingLengthMm(circumference, this.Choices.EndLapMm, steps);
         double wander = this.Choices.WanderMm;
-        rings = (int)count;
+        rings = StripCount.Whole(count, width, this.askedLapMm.Bare);
         lapMm = 0;
         layers = this.Choices.Passes; // a single ring has no neighbour to wander from
         if (count > 1)

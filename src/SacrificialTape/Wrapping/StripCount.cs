@@ -1,0 +1,16 @@
+using System.Globalization;
+
+namespace SacrificialTape.Wrapping;
+
+/// <summary>A number of strips as a whole number that, times any number of passes, can still be counted.</summary>
+internal static class StripCount
+{
+    internal const int Most = 100_000_000;
+
+    /// <summary>Widths and laps in mm; the error names the argument of the lay that the lap came from.</summary>
+    internal static int Whole(double count, double widthMm, double leastLap) => count <= Most
+        ? (int)count
+        : throw new ArgumentOutOfRangeException(nameof(leastLap), string.Create(
+            CultureInfo.InvariantCulture,
+            $"A lap of {leastLap:0.######} mm on a strip {widthMm:0.######} mm wide takes {count:0} strips, more than the {Most} that are counted: the lap must be smaller."));
+}

@@ -1,0 +1,241 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Reflection;
+using FsCheck.Xunit;
+using SacrificialTape.Tests.HouseRules;
+using static SacrificialTape.Tests.Make;
+
+namespace SacrificialTape.Tests.Provenance;
+
+/// <summary>What the workings show can be worked out again by anyone, and comes to what the result says.</summary>
+[Properties(Arbitrary = [typeof(Cases)], MaxTest = 150)]
+public sealed class ShownWorkings
+{
+    [Property]
+    public void Of_a_pipe(SpiralCase given)
+    {
+        StraightPipe pipe = Pipe(given.DiameterMm, given.HeightMm);
+        Ends(Checked(pipe), pipe.Area.SquareMeters);
+    }
+
+    [Property]
+    public void Of_a_spiral_by_each_convention(SpiralCase given)
+    {
+        var first = new SpiralGeometry(Mm(given.DiameterMm), Mm(given.WidthMm), SpiralSetting.FromTrueLap(Mm(given.TrueLapMm)));
+        SpiralSetting[] settings =
+        [
+            first.Setting, given.OneLapAlongPipe ? SpiralSetting.FromLapAlongPipe(first.LapAlongPipe) : first.Setting, SpiralSetting.FromMarks(Mm(given.WidthMm * 0.3)),
+            SpiralSetting.FromAdvance(first.Advance),
+        ];
+        foreach (SpiralSetting setting in settings)
+        {
+            var spiral = new SpiralGeometry(Mm(given.DiameterMm), Mm(given.WidthMm), setting);
+            IReadOnlyDictionary<string, double> shown = Checked(spiral);
+            Near.Equal(spiral.TrueAdvance.Millimeters, shown["e"], 1e-12);
+            Near.Equal(spiral.Angle.Degrees, shown["theta"], 1e-12);
+            Near.Equal(spiral.TrueLap.Millimeters, shown["o_true"], 1e-12, absolute: 1e-10);
+            Near.Equal(spiral.LapAlongPipe.Millimeters, shown["o_axis"], 1e-12, absolute: 1e-9);
+            Ends(shown, spiral.LayersOnAverage.Ratio);
+            if (setting.Convention != LapConvention.Advance)
+            {
+                Near.Equal(spiral.Advance.Millimeters, shown["p"], 1e-12);
+            }
+        }
+    }
+
+    [Property]
+    public void Of_a_spiral_lay(SpiralCase given)
+    {
+        foreach (SpiralEnds ends in new[] { SpiralEnds.TrimmedFlush, SpiralEnds.LevelTurns(given.LevelTurns) })
+        {
+            var lay = new SpiralLay(Pipe(given.DiameterMm, given.HeightMm), Stock(given.WidthMm), SpiralSetting.FromTrueLap(Mm(given.TrueLapMm)), ends, Choices(2, 12, 2));
+            IReadOnlyDictionary<string, double> shown = Checked(lay);
+            Near.Equal(lay.LayersEverywhere, shown["n"], 0);
+            string last = ends == SpiralEnds.TrimmedFlush ? "spiral.strip-flush" : "spiral.strip-between-level-turns";
+            double strip = lay.ShowWorkings().Steps.Single(step => step.Formula.Id == last).Result.Number;
+            Near.Equal(lay.Strips[0].Length.Millimeters, strip, 0, absolute: 0.000501);
+            Near.Equal(lay.Strips[^1].Length.Millimeters, shown["L"], 0, absolute: 0.000501);
+        }
+    }
+
+    [Property]
+    public void Of_rings(SpanCase given)
+    {
+        var lay = new RingLay(Pipe(219.1, given.SpanMm), Stock(given.WidthMm), Mm(given.LapMm), Choices(1.5, 15, 3));
+        IReadOnlyDictionary<string, double> shown = Checked(lay);
+        Near.Equal(lay.Rings, shown["n"], 0);
+        Near.Equal(lay.Strips[0].Length.Millimeters, shown["L"], 0, absolute: 0.000501);
+        if (lay.Rings > 1)
+        {
+            Near.Equal(lay.Lap.Millimeters, shown["o_eq"], 1e-12);
+            Near.Equal(lay.LayersEverywhere, shown["n_all"], 0);
+        }
+    }
+
+    [Property]
+    public void Of_strips_along(SpanCase given)
+    {
+        var lay = new AlongPipeLay(Pipe(given.SpanMm / Math.PI, 5000), Stock(given.WidthMm), Mm(given.LapMm), Choices(1.5, 15, 3));
+        IReadOnlyDictionary<string, double> shown = Checked(lay);
+        Near.Equal(lay.StripsRound, shown["n"], 0);
+        Near.Equal(lay.Lap.Millimeters, shown["o_eq"], 1e-12);
+        Ends(shown, lay.LayersEverywhere);
+    }
+
+    [Property]
+    public void Of_a_roll(SpanCase given)
+    {
+        var roll = new WoundRoll(Mm(76.2 + given.WidthMm), Mm(76.2), Mm(0.1 + (given.LapMm / 1000)));
+        Ends(Checked(roll), roll.StripLength.Millimeters);
+    }
+
+    [Property]
+    public void Of_a_life(LossCase given)
+    {
+        var least = CorrosionRate.FromMicrometersPerYear(given.Rate / 2);
+        var exposure = ZincExposure.FromMeasurement(least, CorrosionRate.FromMicrometersPerYear(given.Rate), "a made-up coupon");
+        ValueList<ILossLaw> laws = [LinearLoss.Law, new PowerLawLoss(TimeExponent.FromValue(given.Exponent)), PowerLawLoss.ZincUpper];
+        var life = new LifeEstimate(new Foil(Mm(0.1), Mm(0.01)), 2, exposure, Utilisation.FromFraction(0.8), laws);
+        _ = Checked(life);
+        double[] all = [.. life.ShowWorkings().Steps.Where(static step => step.Formula.Id == "life.layers").Select(static step => step.Result.Number)];
+        Assert.Equal(life.ByLaw.Select(static one => one.Earliest.Duration.Years365), all);
+        Assert.Equal(life.Earliest.Duration.Years365, all.Min());
+    }
+
+    [Property]
+    public void Of_bare_contact(SpanCase given)
+    {
+        var contact = new BareContact(Area.FromSquareMeters(given.SpanMm / 10), new ContactWindows((int)given.WidthMm, Area.FromSquareCentimeters(9)));
+        Ends(Checked(contact), contact.Ratio.SquareCentimetersPerSquareMeter);
+    }
+
+    [Property]
+    public void Of_a_take_off(CutCase given)
+    {
+        StockTakeOff stock = Cutting.TakeOff(given).Stocks.Single();
+        IReadOnlyDictionary<string, double> shown = Checked(stock);
+        Near.Equal(stock.LeastRolls, shown["N_min"], 0);
+        Near.Equal(stock.Ledger.Bought.Millimeters, shown["B"], 1e-12);
+        Near.Equal(stock.Ledger.Offcut.Millimeters, shown["F"], 1e-12);
+        Ends(shown, stock.ZincBought.Kilograms);
+    }
+
+    [Fact]
+    public void Of_no_layers_and_no_corrosion()
+    {
+        // A spiral may leave no layer everywhere, and a coupon may lose nothing.
+        var exposure = ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(0), "indoors, nothing lost");
+        var life = new LifeEstimate(new Foil(Mm(0.1)), 0, exposure, Utilisation.FromFraction(0.8));
+        _ = Checked(life);
+        Assert.Equal("0 a", life.Earliest.ToString());
+    }
+
+    [Fact]
+    public void Of_nothing_lost_at_no_rate()
+    {
+        foreach (ILossLaw law in new ILossLaw[] { LinearLoss.Law, PowerLawLoss.ZincMean })
+        {
+            Workings workings = law.ShowTimeToLoss(CorrosionRate.FromMicrometersPerYear(0), Length.Zero);
+            Assert.Equal("0 a", law.TimeToLoss(CorrosionRate.FromMicrometersPerYear(0), Length.Zero).ToString());
+            Assert.All(workings.Steps, static step => Assert.True(Recomputation.Agrees(step, Recomputation.Of(step)), step.ToString()));
+        }
+    }
+
+    [Fact]
+    public void Every_formula_is_shown_in_some_workings_or_named_by_a_calculation()
+    {
+        // The same cases as above, once each, so that this test stands alone.
+        var given = new SpiralCase(168.3, 100, 20, 12_000, 2);
+        this.Of_a_pipe(given);
+        this.Of_a_spiral_by_each_convention(given);
+        this.Of_a_spiral_lay(given);
+        this.Of_rings(new SpanCase(1000, 100, 10));
+        this.Of_strips_along(new SpanCase(1000, 100, 10));
+        this.Of_a_roll(new SpanCase(1000, 100, 10));
+        this.Of_a_life(new LossCase(2, 10, 0.813));
+        this.Of_a_life(new LossCase(0.1, 10, 0.813));
+        this.Of_bare_contact(new SpanCase(1000, 100, 10));
+        this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
+        IEnumerable<string> named =
+            from type in Library.Assembly.GetTypes()
+            from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
+            from source in member.GetCustomAttributes<BasisOfAttribute>()
+            let value = source.Catalogue.GetProperty(source.Formula, BindingFlags.Static | BindingFlags.NonPublic)?.GetValue(null)
+            where value is Formula
+            select ((Formula)value).Id;
+        Assert.Empty(Library.Formulas.Select(static one => one.Formula.Id).Except(Seen.Keys).Except(named));
+    }
+
+    [Fact]
+    public void The_check_sees_a_wrong_result()
+    {
+        WorkingStep right = Pipe().ShowWorkings().Steps[0];
+        var wrong = new WorkingStep(right.Formula, right.Inputs, new Measure(right.Result.Number * 1.00000001, right.Result.Unit));
+        Assert.True(Recomputation.Agrees(right, Recomputation.Of(right)));
+        Assert.False(Recomputation.Agrees(wrong, Recomputation.Of(wrong)));
+    }
+
+    private static readonly ConcurrentDictionary<string, bool> Seen = new();
+
+    // Checks each step and returns the last number of each name.
+    private static Dictionary<string, double> Checked(IHasWorkings result)
+    {
+        Workings workings = result.ShowWorkings();
+        Assert.NotEmpty(workings.Steps);
+        var known = new Dictionary<string, Measure>(StringComparer.Ordinal);
+        string[] lines = workings.ToString().Split('\n');
+        Assert.Equal(workings.Steps.Count + 1, lines.Length);
+        for (int at = 0; at < workings.Steps.Count; at++)
+        {
+            WorkingStep step = workings.Steps[at];
+            Formula formula = step.Formula;
+            Seen[formula.Id] = true;
+            double recomputed = Recomputation.Of(step);
+            Assert.True(Recomputation.Agrees(step, recomputed), string.Create(CultureInfo.InvariantCulture, $"{recomputed:R} from {step}"));
+            Assert.Equal(formula.Result.Unit, step.Result.Unit);
+            for (int i = 0; i < step.Inputs.Count; i++)
+            {
+                Assert.Equal(formula.Inputs[i].Unit, step.Inputs[i].Unit);
+                if (known.TryGetValue(formula.Inputs[i].Name, out Measure earlier))
+                {
+                    Assert.Equal(earlier, step.Inputs[i]);
+                }
+            }
+
+            Printed(lines[at + 1], step);
+            Assert.Contains(formula.Tex, workings.ToMarkdown(), StringComparison.Ordinal);
+            known[formula.Result.Name] = step.Result;
+        }
+
+        return known.ToDictionary(static one => one.Key, static one => one.Value.Number);
+    }
+
+    // A printed number is the exact one rounded to nine digits: half a unit in the ninth digit is 5e-9 of it at most.
+    private static void Printed(string line, WorkingStep step)
+    {
+        string head = $"  {step.Formula.Result.Meaning}: {step.Formula} = ";
+        Assert.StartsWith(head, line, StringComparison.Ordinal);
+        string[] parts = line[head.Length..line.LastIndexOf("  [", StringComparison.Ordinal)].Split("  with ", 2);
+        Rounded(step.Result, parts[0]);
+        string[] inputs = parts[1].Split(", ");
+        Assert.Equal(step.Inputs.Count, inputs.Length);
+        for (int i = 0; i < inputs.Length; i++)
+        {
+            string name = step.Formula.Inputs[i].Name + " = ";
+            Assert.StartsWith(name, inputs[i], StringComparison.Ordinal);
+            Rounded(step.Inputs[i], inputs[i][name.Length..]);
+        }
+
+        Assert.EndsWith($"[{step.Formula.Basis}]", line, StringComparison.Ordinal);
+    }
+
+    private static void Rounded(Measure exact, string text)
+    {
+        Measure printed = Measure.Parse(text);
+        Assert.Equal(exact.Unit, printed.Unit);
+        Near.Equal(exact.Number, printed.Number, 5.0001e-9);
+    }
+
+    private static void Ends(IReadOnlyDictionary<string, double> shown, double property) =>
+        Assert.Contains(shown.Values, value => Near.Same(value, property, 1e-12));
+}
