@@ -87,7 +87,6 @@ internal static class CoverBySamplingChecks
 
         // A flush strip starts where its upper edge meets the lower end of the pipe; a square one where its lower edge does.
         double start = turns == 0 ? -w * alongX / alongZ : 0;
-        int mostTurns = (int)((length + w) / turn) + 3;
         int least = int.MaxValue;
         long all = 0;
         for (int i = 0; i < AlongGrid; i++)
@@ -98,7 +97,11 @@ internal static class CoverBySamplingChecks
             {
                 double x = round * (j + 0.37) / AcrossGrid;
                 int count = level;
-                for (int k = -mostTurns; k <= mostTurns; k++)
+
+                // Turns whose lower edge lies at most a strip width below the point, and one more on each side.
+                int first = (int)Math.Floor(((((z * alongX) - w) / alongZ) - x) / round) - 1;
+                int last = (int)Math.Ceiling(((z * alongX / alongZ) - x) / round) + 1;
+                for (int k = first; k <= last; k++)
                 {
                     double unrolled = x + (k * round);
                     double along = (unrolled * alongX) + (z * alongZ) - start;
