@@ -18,11 +18,9 @@ internal static class TemperatureLimitChecks
         Evidence anode = Evidence.From(References.ZincAnodeTemperature);
         yield return Number("stop/limit", "number of the stop", RuleIds.WetTemperatureStop, 60, reversal);
         yield return Number("warning/limit", "number of the warning", RuleIds.WetTemperatureWarning, 50, anode);
-        yield return Found("stop/at-60", "stop at 60 degC, wet", RuleIds.WetTemperatureStop, 60, reversal) with
-        {
-            KnownDisagreement = "The rule is a maximum, and a maximum allows its own bound; the source has the reversal at 60 degC already.",
-        };
+        yield return Found("stop/at-60", "stop at 60 degC, wet", RuleIds.WetTemperatureStop, 60, reversal);
         yield return Found("stop/at-82", "stop at 82 degC, wet", RuleIds.WetTemperatureStop, 82, reversal);
+        yield return Found("stop/at-60-in-fahrenheit", "stop at 140 degF, wet", RuleIds.WetTemperatureStop, (140.0 - 32) * 5 / 9, reversal);
         yield return Found("warning/at-51", "warning at 51 degC, wet", RuleIds.WetTemperatureWarning, 51, anode);
     }
 
