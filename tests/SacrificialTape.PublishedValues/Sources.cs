@@ -61,10 +61,31 @@ internal static class Sources
         "114.3, 168.3 and 323.9 mm: 0.359, 0.529 and 1.018 m2/m",
         SourceReading.Recalled);
 
+    internal static SourceReference PaperMill { get; } = new(
+        "paper-mill-example",
+        "Encyclopedia article 'Cutting stock problem'",
+        "the paper-mill example",
+        "Rolls of 5600, 13 widths, 219 pieces: 73 rolls at best, 0.401 % waste",
+        SourceReading.FirstHand);
+
+    internal static SourceReference TripletsT60 { get; } = new(
+        "falkenauer-t60-00",
+        "BPPLIB and OR-Library, Falkenauer triplets",
+        "instance t60_00",
+        "60 items, capacity 1000: 20 bins at best",
+        SourceReading.FirstHand);
+
+    internal static SourceReference OrderBook { get; } = new(
+        "ampl-book-cutting-stock",
+        "AMPL: A Modeling Language for Mathematical Programming",
+        "cutting-stock chapter",
+        "Stock 110; 48 of 20, 35 of 45, 24 of 50, 10 of 55, 8 of 75: 47 at best",
+        SourceReading.Recalled);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
-        MaximumAttackOfSteel, HollowSections,
+        MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
     ];
 }
