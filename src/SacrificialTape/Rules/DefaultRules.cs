@@ -48,9 +48,9 @@ internal static class DefaultRules
 
     private static IEnumerable<Rule> Service() =>
     [
-        Maximum(RuleIds.WetTemperatureWarning, "Wet service temperature", 50, TradeUnit.DegreeCelsius, Severity.Warning,
+        Below(RuleIds.WetTemperatureWarning, "Wet service temperature", 50, TradeUnit.DegreeCelsius, Severity.Warning,
             Basis.From(References.ZincAnodeTemperature), "Have the water looked at: in warm water zinc can stop protecting steel."),
-        Maximum(RuleIds.WetTemperatureStop, "Wet service temperature", 60, TradeUnit.DegreeCelsius, Severity.Stop,
+        Below(RuleIds.WetTemperatureStop, "Wet service temperature", 60, TradeUnit.DegreeCelsius, Severity.Stop,
             Basis.From(References.PolarityReversal, "other sources say 70 degC"),
             "Do not rely on zinc here: it may turn cathodic, and the steel under it corrodes instead. Hot water scalds: work under the site's permit."),
         Statement(RuleIds.Magnesium, "Zinc on magnesium", Severity.Stop, Basis.From(References.GalvanicSeries),
@@ -106,6 +106,10 @@ internal static class DefaultRules
 
     private static Rule Maximum(string id, string title, double limit, TradeUnit unit, Severity severity, Basis basis, string remedy) =>
         new(id, title, RuleKind.Maximum, new Measure(limit, unit), severity, basis, remedy);
+
+    // For what begins at a number: the number itself already breaks the rule.
+    private static Rule Below(string id, string title, double limit, TradeUnit unit, Severity severity, Basis basis, string remedy) =>
+        new(id, title, RuleKind.Below, new Measure(limit, unit), severity, basis, remedy);
 
     private static Rule Allowance(string id, string title, double value, TradeUnit unit, Basis basis, string remedy) =>
         new(id, title, RuleKind.Allowance, new Measure(value, unit), Severity.Note, basis, remedy);

@@ -55,6 +55,7 @@ public sealed record Finding
                 {
                     RuleKind.Minimum => "at least ",
                     RuleKind.Maximum => "at most ",
+                    RuleKind.Below => "below ",
                     RuleKind.Allowance => "taken as ",
                     _ => "wanted ",
                 }).Append(limit);

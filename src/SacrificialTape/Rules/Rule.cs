@@ -70,20 +70,23 @@ public sealed record Rule
     /// <summary>Holds a measured value against the limit.</summary>
     /// <param name="measured">The measured value, of the limit's kind of quantity.</param>
     /// <param name="subject">What was measured, for instance the survey line.</param>
-    /// <returns>Null when the rule holds; the bound itself is allowed.</returns>
+    /// <returns>Null when the rule holds; the bound itself is allowed, but by <see cref="RuleKind.Below"/>.</returns>
     /// <exception cref="InvalidOperationException">The rule has no bound, or bounds another kind of quantity.</exception>
     public Finding? Judge(Measure measured, string subject)
     {
-        if (this.Kind is not (RuleKind.Minimum or RuleKind.Maximum))
+        if (this.Kind is not (RuleKind.Minimum or RuleKind.Maximum or RuleKind.Below))
         {
             throw new InvalidOperationException($"Rule '{this.Id}' is of kind {this.Kind}: nothing is measured against it.");
         }
 
         Measure limit = this.Limit!.Value;
         double value = measured.In(limit.Unit);
-        bool holds = this.Kind == RuleKind.Minimum
-            ? WithAllowance.AtLeast(value, limit.Number)
-            : WithAllowance.AtMost(value, limit.Number);
+        bool holds = this.Kind switch
+        {
+            RuleKind.Minimum => WithAllowance.AtLeast(value, limit.Number),
+            RuleKind.Maximum => WithAllowance.AtMost(value, limit.Number),
+            _ => WithAllowance.Below(value, limit.Number),
+        };
         return holds ? null : new Finding(this, subject, measured, limit);
     }
 

@@ -14,4 +14,7 @@ public enum RuleKind
 
     /// <summary>No number of its own: a statement that holds whenever its case arises, or a limit that the job sets.</summary>
     Statement,
+
+    /// <summary>The measured value must stay below the limit: the limit itself breaks the rule.</summary>
+    Below,
 }

@@ -1,0 +1,36 @@
+namespace SacrificialTape.PublishedValues;
+
+/// <summary>Every check, in the order of the page.</summary>
+internal static class AllChecks
+{
+    internal static IReadOnlyList<CheckGroup> Groups { get; } =
+    [
+        TapingACylinderChecks.Group,
+        SpiralByMeasureChecks.Group,
+        CoverBySamplingChecks.Group,
+        StripByStripChecks.Group,
+        CylinderChecks.Group,
+        MaterialOnARollChecks.Group,
+        CuttingStockChecks.Group,
+        PipeSizesAsmeChecks.Group,
+        PipeSizesIsoChecks.Group,
+        ZincSheetConversionChecks.Group,
+        HotDipMassChecks.Group,
+        CorrosivityCategoryChecks.Group,
+        CategoryByUnitChecks.Group,
+        CorragSiteChecks.Group,
+        LifeToFirstMaintenanceChecks.Group,
+        LifeTableChecks.Group,
+        PowerLawChecks.Group,
+        AttackByCategoryChecks.Group,
+        AverageRateChecks.Group,
+        LifeByLawChecks.Group,
+        TemperatureLimitChecks.Group,
+        CommonPracticeChecks.Group,
+    ];
+
+    internal static IReadOnlyList<PublishedCase> Cases { get; } = [.. Groups.SelectMany(static group => group.Cases)];
+
+    internal static IReadOnlyDictionary<string, PublishedCase> ById { get; } =
+        Cases.DistinctBy(static check => check.Id).ToDictionary(static check => check.Id, StringComparer.Ordinal);
+}

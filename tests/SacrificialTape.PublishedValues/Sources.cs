@@ -1,0 +1,91 @@
+using SacrificialTape.Provenance;
+
+namespace SacrificialTape.PublishedValues;
+
+/// <summary>Documents that checks use and that the library itself takes nothing from.</summary>
+internal static class Sources
+{
+    internal static SourceReference ExtremeCategoryOfSteel { get; } = new(
+        "iso-12944-2-2017-cx-steel",
+        "ISO 12944-2:2017",
+        "category CX, carbon steel",
+        "First-year rate of carbon steel in CX: 200 to 700 um/a",
+        SourceReading.SecondHand);
+
+    internal static SourceReference CorragSites { get; } = new(
+        "iso-corrag-one-year",
+        "ISO CORRAG collaborative exposure programme, one-year loss of flat panels",
+        "as listed by the American Galvanizers Association, atmospheric corrosion data",
+        "First-year loss of zinc at 28 sites and of carbon steel at 27 of them, in um; spelling of sites corrected",
+        SourceReading.SecondHand);
+
+    internal static SourceReference HotDipCoatings { get; } = new(
+        "iso-1461-2009-thickness",
+        "ISO 1461:2009",
+        "tables of minimum local and mean coating thickness and mass",
+        "Pairs of thickness and mass per area, converted at 7.2 g/cm3 by convention",
+        SourceReading.SecondHand);
+
+    internal static SourceReference OuncesPerSquareFoot { get; } = new(
+        "galvinfonote-1-1-2004",
+        "GalvInfoNote 1.1, rev. 2.2, January 2004",
+        "conversion of coating mass",
+        "1 oz/ft2 is 305.15 g/m2; G90 and Z275 are the same coating, total of both faces",
+        SourceReading.FirstHand);
+
+    internal static SourceReference LifeTable { get; } = new(
+        "iso-14713-1-table-2",
+        "ISO 14713-1",
+        "Table 2",
+        "Life to first maintenance of zinc coatings in C3 to CX, least and most, in whole years",
+        SourceReading.Recalled);
+
+    internal static SourceReference AverageRates { get; } = new(
+        "iso-9224-2012-annex-b",
+        "ISO 9224:2012",
+        "Annex B",
+        "Average corrosion rates by category: first 10 years, and steady to 30 years",
+        SourceReading.Recalled);
+
+    internal static SourceReference MaximumAttackOfSteel { get; } = new(
+        "iso-9224-2012-annex-a-steel",
+        "ISO 9224:2012",
+        "Annex A, carbon steel, and the mean exponent 0.523",
+        "Attack of carbon steel at 25 um in the first year: 25, 36, 58, 83, 103, 120 um after 1, 2, 5, 10, 15, 20 years",
+        SourceReading.Recalled);
+
+    internal static SourceReference HollowSections { get; } = new(
+        "chs-surface-area",
+        "Tables of circular hollow sections",
+        "surface area per metre",
+        "114.3, 168.3 and 323.9 mm: 0.359, 0.529 and 1.018 m2/m",
+        SourceReading.Recalled);
+
+    internal static SourceReference PaperMill { get; } = new(
+        "paper-mill-example",
+        "Encyclopedia article 'Cutting stock problem'",
+        "the paper-mill example",
+        "Rolls of 5600, 13 widths, 219 pieces: 73 rolls at best, 0.401 % waste",
+        SourceReading.FirstHand);
+
+    internal static SourceReference TripletsT60 { get; } = new(
+        "falkenauer-t60-00",
+        "BPPLIB and OR-Library, Falkenauer triplets",
+        "instance t60_00",
+        "60 items, capacity 1000: 20 bins at best",
+        SourceReading.FirstHand);
+
+    internal static SourceReference OrderBook { get; } = new(
+        "ampl-book-cutting-stock",
+        "AMPL: A Modeling Language for Mathematical Programming",
+        "cutting-stock chapter",
+        "Stock 110; 48 of 20, 35 of 45, 24 of 50, 10 of 55, 8 of 75: 47 at best",
+        SourceReading.Recalled);
+
+    /// <summary>All of them.</summary>
+    internal static IReadOnlyList<SourceReference> All { get; } =
+    [
+        ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
+        MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
+    ];
+}
