@@ -12,11 +12,10 @@ public sealed record LineEstimate
 {
     private readonly RuleSet rules;
 
-    internal LineEstimate(SurveyLine line, LifeEstimate life, BareContact? contact, RuleSet rules)
+    internal LineEstimate(SurveyLine line, LifeEstimate life, RuleSet rules)
     {
         this.Line = line;
         this.Life = life;
-        this.Contact = contact;
         this.rules = rules;
     }
 
@@ -32,10 +31,10 @@ public sealed record LineEstimate
     public LifeEstimate Life { get; }
 
     /// <summary>Bare contact, where paint stays under the tape.</summary>
-    public BareContact? Contact { get; }
+    public BareContact? Contact => this.Line.Contact;
 
     /// <summary>The rules that do not hold, or whose case arises. Judged anew on each call, so keep it if you need it twice.</summary>
-    public ValueList<Finding> Findings => new(LineEstimator.Judge(this.Line, this.Life, this.Contact, this.rules));
+    public ValueList<Finding> Findings => new(LineEstimator.Judge(this.Line, this.Life, this.rules));
 
     /// <summary>Length of all strips.</summary>
     public Length StripLength => Length.FromMicrometers(this.StripUm);

@@ -1,4 +1,3 @@
-using SacrificialTape.Contact;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
@@ -11,16 +10,13 @@ internal static class LineEstimator
 {
     internal static LineEstimate Estimate(SurveyLine line, RuleSet rules, LifeEstimates lives)
     {
-        BareContact? contact = line.Steel.WindowsInPaint is { } windows
-            ? new BareContact(line.Lay.Surface.Area, windows)
-            : null;
         LifeEstimate life = lives.Of(line.Lay, line.Exposure);
 
-        return new LineEstimate(line, life, contact, rules);
+        return new LineEstimate(line, life, rules);
     }
 
     /// <summary>The findings of a line, in the order of the rooms: steel, tape, lay, contact, life.</summary>
-    internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, BareContact? contact, RuleSet rules)
+    internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, RuleSet rules)
     {
         IEnumerable<Finding> lay = line.Lay.Judge(rules, line.Tag);
         if (line.Lay.LayersEverywhere < line.LayersWanted)
@@ -34,7 +30,7 @@ internal static class LineEstimator
             .. SteelFindings(line, rules),
             .. StockFindings(line, rules),
             .. lay,
-            .. contact?.Judge(rules, line.Tag) ?? [],
+            .. line.Contact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
         ];
     }

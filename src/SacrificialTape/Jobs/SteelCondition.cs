@@ -29,7 +29,9 @@ public sealed record SteelCondition
             : throw new ArgumentOutOfRangeException(nameof(metal), metal, "Not a metal known here.");
         this.WindowsInPaint = windowsInPaint;
         this.WetInService = wetInService;
-        this.Orientation = orientation;
+        this.Orientation = Enum.IsDefined(orientation)
+            ? orientation
+            : throw new ArgumentOutOfRangeException(nameof(orientation), orientation, "Not an orientation known here.");
         if (serviceTemperature is { } given)
         {
             this.serviceDegC = new StoredNumber(AcceptedRange.Between(-60, 400, "degC")

@@ -1,3 +1,4 @@
+using SacrificialTape.Contact;
 using SacrificialTape.Exposure;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
@@ -18,7 +19,10 @@ public sealed record SurveyLine
     /// <param name="welds">The weld seams; left out: none.</param>
     /// <param name="layersWanted">The least number of layers wanted over any spot.</param>
     /// <exception cref="ArgumentException">The tag is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A value is outside its range, the lay has more than 100 layers everywhere, or the contact windows are larger than
+    /// the surface.
+    /// </exception>
     public SurveyLine(
         string tag,
         ILay lay,
@@ -37,6 +41,7 @@ public sealed record SurveyLine
         }
 
         AcceptedRange.Between(1, 20, "layers").Check(layersWanted);
+        AcceptedRange.Between(0, LifeEstimate.MostLayers, "layers everywhere").Check(lay.LayersEverywhere, nameof(lay));
         this.Tag = tag;
         this.Lay = lay;
         this.Exposure = exposure;
@@ -44,6 +49,7 @@ public sealed record SurveyLine
         this.Steel = steel ?? SteelCondition.Bare;
         this.Welds = welds;
         this.LayersWanted = layersWanted;
+        this.Contact = this.Steel.WindowsInPaint is { } windows ? new BareContact(lay.Surface.Area, windows) : null;
     }
 
     /// <summary>Its name on site.</summary>
@@ -66,6 +72,9 @@ public sealed record SurveyLine
 
     /// <summary>The least number of layers wanted over any spot.</summary>
     public int LayersWanted { get; }
+
+    /// <summary>Bare contact, where paint stays under the tape.</summary>
+    internal BareContact? Contact { get; }
 
     /// <summary>Tag and lay in a few words.</summary>
     public override string ToString() => $"{this.Tag}: {this.Lay.Description} on {this.Lay.Surface.Description}";

@@ -1,3 +1,4 @@
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
@@ -8,7 +9,7 @@ namespace SacrificialTape.Jobs;
 
 /// <summary>The weld seams of a line and the strip that goes along each before the main lay.</summary>
 /// <remarks>End lap: zero or more.</remarks>
-public sealed record WeldWork
+public sealed record WeldWork : IHasWorkings
 {
     private readonly StoredNumber endLapMm;
 
@@ -45,6 +46,18 @@ public sealed record WeldWork
 
     /// <summary>The strips to cut, seam by seam.</summary>
     public ValueList<Strip> Strips { get; }
+
+    /// <inheritdoc/>
+    public Workings ShowWorkings()
+    {
+        var steps = new StepList();
+        foreach (WeldSeam seam in this.Seams)
+        {
+            _ = WeldStrips.LengthMm(seam, this.endLapMm.Bare, steps);
+        }
+
+        return steps.Under("Strips along welds");
+    }
 
     /// <summary>The seams and their strip in a few words.</summary>
     public override string ToString() => $"{string.Join(", ", this.Seams)}, strip {this.Stock}";

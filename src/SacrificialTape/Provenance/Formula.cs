@@ -54,4 +54,9 @@ public sealed record Formula
 
     /// <summary>Result and expression, for instance <c>p = w - o</c>.</summary>
     public override string ToString() => $"{this.Result.Name} = {this.Expression}";
+
+    /// <summary>The same formula on another basis: the form is published, a number in it is the user's own.</summary>
+    internal Formula RestingOn(Basis basis) => basis == this.Basis
+        ? this
+        : new(this.Id, this.Result, this.Expression, this.Tex, basis, this.Inputs);
 }

@@ -58,6 +58,11 @@ public sealed record Workings
         return text.ToString();
     }
 
+    /// <summary>The same workings with every formula on another basis.</summary>
+    internal Workings RestingOn(Basis basis) => new(
+        this.Title,
+        new ValueList<WorkingStep>(this.Steps.Select(step => new WorkingStep(step.Formula.RestingOn(basis), step.Inputs, step.Result))));
+
     // One-letter names are set as they are, Greek names by their TeX command, longer ones upright.
     private static string MathName(string name) => name switch
     {

@@ -22,7 +22,7 @@ internal static class DefaultRules
             "Take a narrower strip or rings."),
         Maximum(RuleIds.MaximumStripWidthOnHead, "Strip width on a wrapping head", 150, TradeUnit.Millimeter, Severity.Warning,
             Basis.CommonPractice("a limit of the tool: replace it by your own tool's"), "Take a narrower strip or wrap by hand."),
-        Allowance(RuleIds.HandWander, "Wander of the strip to the side", 2, TradeUnit.Millimeter,
+        Allowance(RuleIds.HandWander, "How much narrower than set a lap may come out (hand wander)", 2, TradeUnit.Millimeter,
             Basis.Judgement("measure it on a trial wrap; an exact half lap counts as one layer because of it"),
             "Replace it by your own measurement."),
         Statement(RuleIds.LayersAsked, "Layers everywhere are fewer than asked for", Severity.Warning,

@@ -15,7 +15,7 @@ public static class RuleIds
     /// <summary>Widest strip on a wrapping head.</summary>
     public const string MaximumStripWidthOnHead = "lay.wrapping-head.strip-width.maximum";
 
-    /// <summary>How far a strip may wander to the side of where it was meant to lie.</summary>
+    /// <summary>How much narrower than set a lap may come out on site, because the hand wanders.</summary>
     public const string HandWander = "lay.hand-wander";
 
     /// <summary>Fewest layers over every spot of the surface that the survey line asks for.</summary>

@@ -18,6 +18,8 @@ namespace SacrificialTape.ServiceLife;
 /// </remarks>
 public sealed record LifeEstimate : IHasWorkings
 {
+    internal const int MostLayers = 100;
+
     private readonly StoredNumber leastUm;
     private readonly StoredNumber nominalUm;
 
@@ -45,7 +47,7 @@ public sealed record LifeEstimate : IHasWorkings
         ArgumentNullException.ThrowIfNull(foil);
         ArgumentNullException.ThrowIfNull(exposure);
         ArgumentNullException.ThrowIfNull(laws);
-        AcceptedRange.Between(0, 100, "layers").Check(layersEverywhere);
+        AcceptedRange.Between(0, MostLayers, "layers").Check(layersEverywhere);
         if (laws.Count == 0)
         {
             throw new ArgumentException("A life needs at least one loss law.", nameof(laws));

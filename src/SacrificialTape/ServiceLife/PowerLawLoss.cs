@@ -66,7 +66,7 @@ public sealed record PowerLawLoss : ILossLaw
     {
         var steps = new StepList();
         _ = LossKernel.PowerYears(LossArguments.Micrometers(loss), firstYear.MicrometersPerYear, this.terms, steps);
-        return steps.Under("Time to a loss, " + this.Name);
+        return steps.Under("Time to a loss, " + this.Name).RestingOn(this.Basis);
     }
 
     /// <inheritdoc/>

@@ -24,8 +24,10 @@ public sealed record GirthWelds : WeldSeam
     /// <inheritdoc/>
     [BasisOf(typeof(PipeFormulas), nameof(PipeFormulas.Circumference))]
     public override Length SeamLength =>
-        Length.FromMillimeters(PipeKernel.CircumferenceMm(this.diameterMm.Bare, default(NoSteps)));
+        Length.FromMillimeters(this.LengthMm(default(NoSteps)));
 
     /// <inheritdoc/>
     public override bool Closed => true;
+
+    internal override double LengthMm<TSteps>(TSteps steps) => PipeKernel.CircumferenceMm(this.diameterMm.Bare, steps);
 }

@@ -23,4 +23,6 @@ public sealed record LongitudinalWelds : WeldSeam
 
     /// <inheritdoc/>
     public override bool Closed => false;
+
+    internal override double LengthMm<TSteps>(TSteps steps) => this.lengthMm.Bare;
 }

@@ -1,4 +1,5 @@
 using SacrificialTape.Quantities;
+using SacrificialTape.Provenance;
 using UnitsNet;
 
 namespace SacrificialTape.Surfaces;
@@ -20,6 +21,10 @@ public abstract record WeldSeam
 
     /// <summary>Whether the seam closes on itself, so that its strip laps on its own end.</summary>
     public abstract bool Closed { get; }
+
+    /// <summary>Length of one seam in mm, noting how it was worked out.</summary>
+    internal abstract double LengthMm<TSteps>(TSteps steps)
+        where TSteps : struct, IStepRecorder;
 
     /// <summary>Count and length in a few words.</summary>
     public sealed override string ToString() => $"{this.Count} weld(s) of {MeasureText.Write(UnitConversions.Millimeters(this.SeamLength) / 1000, TradeUnit.Meter, 6)}";

@@ -13,7 +13,7 @@ public sealed record LayChoices
 
     /// <summary>Describes the choices.</summary>
     /// <param name="endLap">Lap of a ring or level turn on its own end.</param>
-    /// <param name="handWander">How far a strip may wander to the side of where it was meant to lie.</param>
+    /// <param name="handWander">How much narrower than set a lap may come out on site, because the hand wanders.</param>
     /// <param name="passes">How many times the lay is repeated over itself.</param>
     /// <param name="method">How the strip is laid.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -24,7 +24,9 @@ public sealed record LayChoices
         this.wanderMm = new StoredNumber(zeroOrMore.Check(UnitConversions.Millimeters(handWander), nameof(handWander)));
         AcceptedRange.Between(1, 20, "passes").Check(passes);
         this.Passes = passes;
-        this.Method = method;
+        this.Method = Enum.IsDefined(method)
+            ? method
+            : throw new ArgumentOutOfRangeException(nameof(method), method, "Not a method known here.");
     }
 
     /// <summary>One pass by hand with the end lap and wander of the default rule set.</summary>
@@ -33,7 +35,7 @@ public sealed record LayChoices
     /// <summary>Lap of a ring or level turn on its own end.</summary>
     public Length EndLap => Length.FromMillimeters(this.EndLapMm);
 
-    /// <summary>How far a strip may wander to the side.</summary>
+    /// <summary>How much narrower than set a lap may come out on site.</summary>
     public Length HandWander => Length.FromMillimeters(this.WanderMm);
 
     /// <summary>How many times the lay is repeated over itself.</summary>

@@ -13,13 +13,8 @@ namespace SacrificialTape.Wrapping;
 /// Rings: n = ceil((h - o)/(w - o)), 1 when the pipe is no longer than the strip is wide; lap (n w - h)/(n - 1), never less
 /// than asked. A ring is the circumference plus its lap on itself. At the two ends of the pipe lies one ring only.
 /// </remarks>
-public sealed record RingLay : ILay
+public sealed record RingLay : ParallelLay
 {
-    private readonly StraightPipe pipe;
-    private readonly StoredNumber askedLapMm;
-    private readonly StoredNumber lapMm;
-    private readonly ValueList<Strip> strips;
-
     /// <summary>Lays rings.</summary>
     /// <param name="pipe">The pipe.</param>
     /// <param name="stock">The strip.</param>
@@ -27,62 +22,31 @@ public sealed record RingLay : ILay
     /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
     /// <exception cref="ArgumentOutOfRangeException">The lap is not less than the strip is wide, or negative, or takes over 100 million strips.</exception>
     public RingLay(StraightPipe pipe, StripStock stock, Length leastLap, LayChoices? choices = null)
+        : this(ParallelInput.Accept(pipe, stock, leastLap, choices))
     {
-        ArgumentNullException.ThrowIfNull(pipe);
-        ArgumentNullException.ThrowIfNull(stock);
-        this.pipe = pipe;
-        this.Stock = stock;
-        this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm (less than the strip is wide)")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
-        this.strips = this.Cut(default(NoSteps), out int rings, out double lap, out int layers);
-        this.Rings = rings;
-        this.lapMm = new StoredNumber(lap);
-        this.LayersEverywhere = layers;
     }
 
-    /// <summary>The pipe.</summary>
-    public StraightPipe Pipe => this.pipe;
-
-    /// <inheritdoc/>
-    public StripStock Stock { get; }
-
-    /// <summary>End lap, wander, passes and method.</summary>
-    public LayChoices Choices { get; }
-
-    /// <summary>The lap that was asked for.</summary>
-    public Length LeastLap => Length.FromMillimeters(this.askedLapMm.Bare);
-
-    /// <summary>The lap that the rings really get; zero when there is one ring only.</summary>
-    [BasisOf(typeof(SpanFormulas), nameof(SpanFormulas.OpenLap))]
-    public Length Lap => Length.FromMillimeters(this.lapMm.Bare);
+    private RingLay(in ParallelInput input)
+        : base(input, Cut(input, default(NoSteps)))
+    {
+    }
 
     /// <summary>Rings in one pass.</summary>
-    public int Rings { get; }
-
-    Surface ILay.Surface => this.pipe;
+    public int Rings => this.SideBySide;
 
     /// <inheritdoc/>
-    public ValueList<Strip> Strips => this.strips;
+    public override string Description => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Rings} ring(s), lap {this.LapMm:0.#} mm, {this.Choices.Passes} pass(es)");
 
     /// <inheritdoc/>
-    public int LayersEverywhere { get; }
+    public override string Instruction => this.Rings == 1
+        ? string.Create(CultureInfo.InvariantCulture, $"Lay 1 ring, lapped {this.Choices.EndLapMm:0.#} mm on itself.")
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"Lay {this.Rings} rings, a new one every {this.SpacingMm:0.0} mm (lap {this.LapMm:0.0} mm), each lapped {this.Choices.EndLapMm:0.#} mm on itself.");
 
     /// <inheritdoc/>
-    [BasisOf(typeof(SpanFormulas), nameof(SpanFormulas.OpenCount))]
-    public AreaRatio LayersOnAverage => this.strips.OnAverage(this.pipe);
-
-    /// <inheritdoc/>
-    public string Description => string.Create(
-        CultureInfo.InvariantCulture, $"{this.Rings} ring(s), lap {this.lapMm.Bare:0.#} mm, {this.Choices.Passes} pass(es)");
-
-    /// <inheritdoc/>
-    public string Instruction => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Lay {this.Rings} ring(s), a new one every {this.Stock.WidthMm - this.lapMm.Bare:0.0} mm{(this.Rings > 1 ? string.Create(CultureInfo.InvariantCulture, $" (lap {this.lapMm.Bare:0.0} mm)") : string.Empty)}, each lapped {this.Choices.EndLapMm:0.#} mm on itself.");
-
-    /// <inheritdoc/>
-    public IEnumerable<Finding> Judge(RuleSet rules, string subject)
+    public override IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         if (this.Rings > 1 && rules[RuleIds.MinimumLap].Judge(Measure.Of(this.Lap), subject) is { } lap)
@@ -97,37 +61,38 @@ public sealed record RingLay : ILay
     }
 
     /// <inheritdoc/>
-    public Workings ShowWorkings()
+    public override Workings ShowWorkings()
     {
         var steps = new StepList();
-        _ = this.Cut(steps, out _, out _, out _);
-        return steps.Under("Rings on " + this.pipe.Description);
+        _ = Cut(this.Input, steps);
+        return steps.Under("Rings on " + this.Pipe.Description);
     }
 
-    /// <summary>The description.</summary>
-    public override string ToString() => this.Description;
-
-    private ValueList<Strip> Cut<TSteps>(TSteps steps, out int rings, out double lapMm, out int layers)
+    private static ParallelCut Cut<TSteps>(in ParallelInput input, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double height = this.pipe.LengthMm;
-        double width = this.Stock.WidthMm;
-        double circumference = PipeKernel.CircumferenceMm(this.pipe.DiameterMm, steps);
-        double count = SpanKernel.OpenCount(height, width, this.askedLapMm.Bare, steps);
-        double ring = SpanKernel.RingLengthMm(circumference, this.Choices.EndLapMm, steps);
-        double wander = this.Choices.WanderMm;
-        rings = StripCount.Whole(count, width, this.askedLapMm.Bare);
-        lapMm = 0;
-        layers = this.Choices.Passes; // a single ring has no neighbour to wander from
-        if (count > 1)
+        double height = input.Pipe.LengthMm;
+        double width = input.Stock.WidthMm;
+        LayChoices choices = input.Choices;
+        double circumference = PipeKernel.CircumferenceMm(input.Pipe.DiameterMm, steps);
+        double count = SpanKernel.OpenCount(height, width, input.LeastLapMm, steps);
+        double ring = SpanKernel.RingLengthMm(circumference, choices.EndLapMm, steps);
+        int rings = StripCount.Whole(count, width, input.LeastLapMm);
+        double lap = 0;
+        double layers = choices.Passes; // a single ring has no neighbour to wander from
+        if (rings > 1)
         {
-            lapMm = SpanKernel.OpenLapMm(count, width, height, steps);
-            layers = (int)SpanKernel.OpenLayers(this.Choices.Passes, width, wander, width - lapMm, steps);
+            lap = SpanKernel.OpenLapMm(count, width, height, steps);
+            layers = SpanKernel.OpenLayers(choices.Passes, width, choices.WanderMm, width - lap, steps);
         }
 
         // A single ring wider than the pipe is long stands over; what stands over is cut off along its whole length.
         double cover = circumference * Math.Min(1, height / (count * width));
-        double trim = count > 1 ? 0 : circumference - cover;
-        return [Strip.Computed(this.Stock, ring, rings * this.Choices.Passes, StripPurpose.Ring, false, cover, trim)];
+        double trim = rings > 1 ? 0 : circumference - cover;
+        return new(
+            rings,
+            lap,
+            (int)layers,
+            Strip.Computed(input.Stock, ring, rings * choices.Passes, StripPurpose.Ring, false, cover, trim));
     }
 }

@@ -102,28 +102,28 @@ internal static class SpiralFormulas
     internal static Formula LayersInBody { get; } = new(
         "spiral.layers-in-body",
         new Symbol("n_body", "Layers everywhere in the body of one pass", TradeUnit.One),
-        "floor((w - delta) / e)",
-        @"\left\lfloor\frac{w-\delta}{e}\right\rfloor",
+        "floor(max(0, w - delta) / e)",
+        @"\left\lfloor\frac{\max(0, w-\delta)}{e}\right\rfloor",
         Unrolled,
         [Width, Wander, TrueAdvance]);
 
-    internal static Formula LayersAtLevelTurns { get; } = new(
-        "spiral.layers-at-level-turns",
-        new Symbol("n_end", "Layers everywhere at the level turns of one pass", TradeUnit.One),
-        "min(m, floor((w - delta) / p))",
-        @"\min\left(m, \left\lfloor\frac{w-\delta}{p}\right\rfloor\right)",
-        Basis.FirstPrinciples("up to one advance from the end only the level turns lie; just past them lie the spiral turns begun within a strip width"),
-        [new Symbol("m", "level turns on one another at each end", TradeUnit.One), Width, Wander, Advance]);
-
-    internal static Formula LayersEverywhere { get; } = new(
-        "spiral.layers-everywhere",
-        new Symbol("n", "Layers everywhere", TradeUnit.One),
-        "k * min(n_body, n_end)",
-        @"k\,\min(n_\mathrm{body}, n_\mathrm{end})",
+    internal static Formula LayersFlush { get; } = new(
+        "spiral.layers-flush",
+        new Symbol("n", "Layers everywhere, ends trimmed flush", TradeUnit.One),
+        "k * n_body",
+        @"k\,n_\mathrm{body}",
         Unrolled,
+        [new Symbol("k", "passes", TradeUnit.One), new Symbol("n_body", "layers in the body", TradeUnit.One)]);
+
+    internal static Formula LayersLevel { get; } = new(
+        "spiral.layers-level",
+        new Symbol("n", "Layers everywhere, level turns at the ends", TradeUnit.One),
+        "k * min(m, n_body)",
+        @"k\,\min(m, n_\mathrm{body})",
+        Basis.FirstPrinciples("near the end lie only the level turns; where they stop, the spiral already lies as in its body, since its square end reaches back"),
         [
             new Symbol("k", "passes", TradeUnit.One),
+            new Symbol("m", "level turns on one another at each end", TradeUnit.One),
             new Symbol("n_body", "layers in the body", TradeUnit.One),
-            new Symbol("n_end", "layers at the ends", TradeUnit.One),
         ]);
 }

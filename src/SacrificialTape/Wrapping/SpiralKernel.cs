@@ -145,18 +145,26 @@ internal static class SpiralKernel
     }
 
     /// <summary>
-    /// Layers everywhere at level turns: within one advance of the end lie only the turns themselves; just past them
-    /// lie the spiral turns that began within a strip width, floor((w - wander) / p).
+    /// Layers everywhere of all passes. Within one advance of an end that is closed by level turns lie only those turns.
+    /// Where they stop, a strip width from the end, the spiral lies as in its body: its square end reaches back by what
+    /// the slant takes away, so that there too w / e turns are counted.
     /// </summary>
-    internal static int LayersAtLevelTurns<TSteps>(in SpiralSolution spiral, double wanderMm, int turns, TSteps steps)
+    internal static int LayersEverywhere<TSteps>(int passes, int inBody, int levelTurns, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double layers = Math.Min(turns, WithAllowance.Floor(Math.Max(0, spiral.WidthMm - wanderMm) / spiral.AdvanceMm));
+        int layers = passes * (levelTurns == 0 ? inBody : Math.Min(levelTurns, inBody));
         if (TSteps.Records)
         {
-            steps.Add(SpiralFormulas.LayersAtLevelTurns, [turns, spiral.WidthMm, wanderMm, spiral.AdvanceMm], layers);
+            if (levelTurns == 0)
+            {
+                steps.Add(SpiralFormulas.LayersFlush, [passes, inBody], layers);
+            }
+            else
+            {
+                steps.Add(SpiralFormulas.LayersLevel, [passes, levelTurns, inBody], layers);
+            }
         }
 
-        return (int)layers;
+        return layers;
     }
 }

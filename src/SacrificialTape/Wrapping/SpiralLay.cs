@@ -130,13 +130,7 @@ public sealed record SpiralLay : ILay
         SpiralSolution spiral = this.Geometry.Solution;
         int turns = this.Ends.LevelTurnsAtEachEnd;
         int body = SpiralKernel.LayersInBody(spiral, this.Choices.WanderMm, steps);
-        int ends = turns == 0 ? body : SpiralKernel.LayersAtLevelTurns(spiral, this.Choices.WanderMm, turns, steps);
-        layersEverywhere = this.Choices.Passes * Math.Min(body, ends);
-        if (TSteps.Records)
-        {
-            steps.Add(SpiralFormulas.LayersEverywhere, [this.Choices.Passes, body, ends], layersEverywhere);
-        }
-
+        layersEverywhere = SpiralKernel.LayersEverywhere(this.Choices.Passes, body, turns, steps);
         return turns == 0 ? this.CutFlush(spiral, steps) : this.CutLevel(spiral, turns, steps);
     }
 
@@ -152,6 +146,7 @@ public sealed record SpiralLay : ILay
         where TSteps : struct, IStepRecorder
     {
         double height = this.pipe.LengthMm;
+
         // What the square ends leave bare is two wedges, one under the level turns of each end; of a level turn only
         // that wedge is cover, the rest of it laps on the spiral. Further turns on the same end are lap altogether.
         double strip = SpiralKernel.StripBetweenLevelTurnsMm(spiral, height, steps);

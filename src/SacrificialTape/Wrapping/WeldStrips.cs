@@ -20,8 +20,20 @@ public static class WeldStrips
         ArgumentNullException.ThrowIfNull(seams);
         ArgumentNullException.ThrowIfNull(stock);
         double lap = AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(endLap), nameof(endLap));
-        double seam = UnitConversions.Millimeters(seams.SeamLength);
-        double length = seams.Closed ? SpanKernel.RingLengthMm(seam, lap, default(NoSteps)) : seam;
-        return Strip.Computed(stock, length, seams.Count, StripPurpose.Weld, !seams.Closed, seam, 0);
+        return Strip.Computed(
+            stock,
+            LengthMm(seams, lap, default(NoSteps)),
+            seams.Count,
+            StripPurpose.Weld,
+            !seams.Closed,
+            seams.LengthMm(default(NoSteps)),
+            0);
+    }
+
+    internal static double LengthMm<TSteps>(WeldSeam seams, double endLapMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double seam = seams.LengthMm(steps);
+        return seams.Closed ? SpanKernel.RingLengthMm(seam, endLapMm, steps) : seam;
     }
 }

@@ -31,10 +31,10 @@ public sealed class JobTests
     }
 
     [Theory]
-    [InlineData(50, true, null)]
-    [InlineData(50.1, true, RuleIds.WetTemperatureWarning)]
-    [InlineData(60, true, RuleIds.WetTemperatureWarning)]
-    [InlineData(60.1, true, RuleIds.WetTemperatureStop)]
+    [InlineData(49.9, true, null)]
+    [InlineData(50, true, RuleIds.WetTemperatureWarning)]
+    [InlineData(59.9, true, RuleIds.WetTemperatureWarning)]
+    [InlineData(60, true, RuleIds.WetTemperatureStop)]
     [InlineData(75, false, null)]
     [InlineData(80.1, false, RuleIds.AdhesiveServiceTemperature)]
     public void Temperature_is_judged_wet_or_dry(double celsius, bool wet, string? rule) => Assert.Equal(

@@ -5,8 +5,11 @@ public sealed class Bounds
     public static TheoryData<string> Judged =>
         [.. RuleSet.Default.Rules.Where(static rule => rule.Kind is RuleKind.Minimum or RuleKind.Maximum).Select(static rule => rule.Id)];
 
+    public static TheoryData<string> Exclusive =>
+        [.. RuleSet.Default.Rules.Where(static rule => rule.Kind is RuleKind.Below).Select(static rule => rule.Id)];
+
     public static TheoryData<string> Others =>
-        [.. RuleSet.Default.Rules.Where(static rule => rule.Kind is not (RuleKind.Minimum or RuleKind.Maximum)).Select(static rule => rule.Id)];
+        [.. RuleSet.Default.Rules.Where(static rule => rule.Kind is RuleKind.Allowance or RuleKind.Statement).Select(static rule => rule.Id)];
 
     [Theory]
     [MemberData(nameof(Judged))]
@@ -28,6 +31,19 @@ public sealed class Bounds
         string said = $"{rule.Title}: {measured}, at {(rule.Kind == RuleKind.Maximum ? "most" : "least")} {limit}. {rule.Remedy} Basis: {rule.Basis}.";
         Assert.Equal(said, broken.Message);
         Assert.Equal($"{rule.Severity} [{id}] here: {said}", broken.ToString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Exclusive))]
+    public void A_rule_with_an_excluded_bound_breaks_at_it_and_holds_a_thousandth_short(string id)
+    {
+        Rule rule = RuleSet.Default[id];
+        Measure limit = rule.Limit!.Value;
+        Assert.Null(rule.Judge(new Measure(limit.Number / 1.001, limit.Unit), "here"));
+        Assert.NotNull(rule.Judge(new Measure(Math.BitIncrement(limit.Number), limit.Unit), "here"));
+        Assert.NotNull(rule.Judge(new Measure(Math.BitDecrement(limit.Number), limit.Unit), "here"));
+        Finding broken = Assert.IsType<Finding>(rule.Judge(limit, "here"));
+        Assert.Equal($"{rule.Title}: {limit}, below {limit}. {rule.Remedy} Basis: {rule.Basis}.", broken.Message);
     }
 
     [Theory]
