@@ -1,5 +1,5 @@
-using SacrificialTape.Quantities;
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 using UnitsNet;
 
 namespace SacrificialTape.Surfaces;

@@ -11,7 +11,7 @@ namespace SacrificialTape.Wrapping;
 /// at an angle theta. tan theta = p/C, e = p cos theta, sin theta = e/C; tape area over pipe area is w/e exactly.</para>
 /// <para>Range: outside diameter 1 mm to 100 m, strip width 1 to 2000 mm, true lap zero or more, advance across the
 /// strip less than the circumference. On very thin pipe a lap along the pipe can be met by two angles; the flatter one is
-    /// taken. A value type of 48 bytes without allocation; <c>default</c> is unset and says so
+/// taken. A value type of 48 bytes without allocation; <c>default</c> is unset and says so
 /// when read.</para>
 /// </remarks>
 public readonly record struct SpiralGeometry : IHasWorkings
