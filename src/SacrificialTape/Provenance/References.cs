@@ -2,7 +2,7 @@ namespace SacrificialTape.Provenance;
 
 /// <summary>The catalogue of documents that this library's numbers and formulas come from.</summary>
 /// <remarks>The docs page "Sources and marks" is made from it. Nothing here was read beyond what each entry says.</remarks>
-public static class References
+public static partial class References
 {
     /// <summary>First-year corrosion by corrosivity category, C1 to C5.</summary>
     public static SourceReference CorrosivityCategories { get; } = new(
@@ -132,8 +132,11 @@ public static class References
         "Susceptibility rises sharply above 1200 MPa tensile strength; fasteners above 1100 MPa are the concern",
         SourceReading.FirstHand);
 
-    /// <summary>All entries, in the order above.</summary>
-    public static IReadOnlyList<SourceReference> All { get; } =
+    /// <summary>All entries, subject by subject.</summary>
+    /// <remarks>Gathered when asked for: the parts of this class are set up in no given order.</remarks>
+    public static IReadOnlyList<SourceReference> All => [.. Ground];
+
+    private static IEnumerable<SourceReference> Ground =>
     [
         CorrosivityCategories, CorrosivityCategoryExtreme, PowerLawForm, PowerLawExponents,
         LifeProportionalToThickness, LifeToFirstMaintenance, TapingACylinder, MaterialOnARoll,
