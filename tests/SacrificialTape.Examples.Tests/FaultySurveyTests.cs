@@ -138,7 +138,7 @@ public class FaultySurveyTests
         (int code, _, string errors) = survey.Run();
 
         Assert.Equal(1, code);
-        Assert.Contains("choices.csv, line 2, column 6 'contingency_percent': 5 (a fraction of 1", errors, StringComparison.Ordinal);
+        Assert.Contains("choices.csv, line 2, column 6 'contingency_percent': 5 is outside the accepted range: at least 0 and less than 1 (a fraction of 1", errors, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -10,6 +10,7 @@ internal static class AllChecks
         CoverBySamplingChecks.Group,
         StripByStripChecks.Group,
         CylinderChecks.Group,
+        ElbowChecks.Group,
         MaterialOnARollChecks.Group,
         CuttingStockChecks.Group,
         PipeSizesAsmeChecks.Group,

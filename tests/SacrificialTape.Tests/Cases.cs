@@ -22,6 +22,16 @@ public static class Cases
         let span = Math.Max(5, Math.Round(width * strips / 10, 1))
         select new SpanCase(span, width, lap)).ToArbitrary();
 
+    public static Arbitrary<BendCase> Bends() => (
+        from diameter in Tenths(200, 12_000)
+        from radius in Gen.Choose(105, 1000)
+        from degrees in Gen.Choose(5, 180)
+        from share in Gen.Choose(10, 60)
+        from lap in Gen.Choose(0, 80)
+        let bend = Math.Round(diameter * radius / 200, 1)
+        let width = Math.Max(5, Math.Round(share / 100.0 * Math.Sqrt(diameter / 2 * (bend - (diameter / 2))), 1))
+        select new BendCase(diameter, bend, degrees, width, Math.Floor(width * lap / 10) / 10)).ToArbitrary();
+
     public static Arbitrary<LossCase> Losses() => (
         from rate in Gen.Choose(-300, 300)
         from ratio in Gen.Choose(-600, 400)

@@ -23,7 +23,7 @@ public sealed record BareContact : IHasWorkings
         ArgumentNullException.ThrowIfNull(windows);
         double m2 = AcceptedRange.Above(0, "m2").Check(UnitConversions.SquareMeters(covered), nameof(covered));
         this.coveredM2 = new StoredNumber(
-            AcceptedRange.AtLeast(windows.Count * windows.WindowM2, "m2 (the windows)").Check(m2, nameof(covered)));
+            AcceptedRange.AtLeast(windows.Count * windows.WindowM2, "m2").Noting("the windows").Check(m2, nameof(covered)));
         this.Windows = windows;
     }
 

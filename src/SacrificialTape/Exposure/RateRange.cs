@@ -15,7 +15,7 @@ public readonly record struct RateRange
     /// <exception cref="ArgumentOutOfRangeException">The highest is below the lowest.</exception>
     public RateRange(CorrosionRate lowest, CorrosionRate highest)
     {
-        AcceptedRange.AtLeast(lowest.MicrometersPerYear, "um/a (the lowest rate)").Check(highest.MicrometersPerYear, nameof(highest));
+        AcceptedRange.AtLeast(lowest.MicrometersPerYear, "um/a").Noting("the lowest rate").Check(highest.MicrometersPerYear, nameof(highest));
         this.lowest = new StoredNumber(lowest.MicrometersPerYear);
         this.highest = new StoredNumber(highest.MicrometersPerYear);
     }

@@ -14,14 +14,16 @@ internal readonly struct AcceptedRange
     private readonly bool lowIncluded;
     private readonly bool highIncluded;
     private readonly string unit;
+    private readonly string note;
 
-    private AcceptedRange(double low, bool lowIncluded, double high, bool highIncluded, string unit)
+    private AcceptedRange(double low, bool lowIncluded, double high, bool highIncluded, string unit, string note = "")
     {
         this.low = low;
         this.lowIncluded = lowIncluded;
         this.high = high;
         this.highIncluded = highIncluded;
         this.unit = unit;
+        this.note = note;
     }
 
     internal static AcceptedRange Above(double low, string unit) => new(low, false, double.MaxValue, true, unit);
@@ -39,6 +41,10 @@ internal readonly struct AcceptedRange
     /// <summary>Both ends excluded.</summary>
     internal static AcceptedRange Inside(double low, double high, string unit) => new(low, false, high, false, unit);
 
+    /// <summary>The same range, with a word on where it comes from or how to write it.</summary>
+    internal AcceptedRange Noting(string note) =>
+        new(this.low, this.lowIncluded, this.high, this.highIncluded, this.unit, $" ({note})");
+
     internal double Check(double value, [CallerArgumentExpression(nameof(value))] string parameter = "") =>
         this.Holds(value) ? value : throw this.Refuse(value, parameter);
 
@@ -47,7 +53,7 @@ internal readonly struct AcceptedRange
         string given = double.IsFinite(value)
             ? string.Create(CultureInfo.InvariantCulture, $"{value:0.############}{Spaced(this.unit)}")
             : "not a finite number";
-        return new ArgumentOutOfRangeException(parameter, $"{given} is outside the accepted range: {this}.");
+        return new ArgumentOutOfRangeException(parameter, $"{given} is outside the accepted range: {this}{this.note}.");
     }
 
     public override string ToString()

@@ -7,7 +7,7 @@ namespace SacrificialTape.Quantities;
 /// </remarks>
 public readonly record struct Contingency
 {
-    private static readonly AcceptedRange Accepted = AcceptedRange.FromBelow(0, 1, "(a fraction of 1; write 0.05 for 5 %)");
+    private static readonly AcceptedRange Accepted = AcceptedRange.FromBelow(0, 1, "").Noting("a fraction of 1; write 0.05 for 5 %");
 
     private readonly StoredNumber stored;
 

@@ -7,7 +7,7 @@ namespace SacrificialTape.Quantities;
 /// </remarks>
 public readonly record struct Utilisation
 {
-    private static readonly AcceptedRange Accepted = AcceptedRange.AboveUpTo(0, 1, "(a fraction of 1; write 0.8 for 80 %)");
+    private static readonly AcceptedRange Accepted = AcceptedRange.AboveUpTo(0, 1, "").Noting("a fraction of 1; write 0.8 for 80 %");
 
     private readonly StoredNumber stored;
 

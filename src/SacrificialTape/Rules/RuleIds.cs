@@ -15,6 +15,12 @@ public static class RuleIds
     /// <summary>Widest strip on a wrapping head.</summary>
     public const string MaximumStripWidthOnHead = "lay.wrapping-head.strip-width.maximum";
 
+    /// <summary>Most pucker of a strip's edge on the outside of a curve.</summary>
+    public const string MaximumPucker = "lay.pucker.maximum";
+
+    /// <summary>Most stretch of a strip's edge on the inside of a curve.</summary>
+    public const string MaximumStretch = "lay.stretch.maximum";
+
     /// <summary>How much narrower than set a lap may come out on site, because the hand wanders.</summary>
     public const string HandWander = "lay.hand-wander";
 

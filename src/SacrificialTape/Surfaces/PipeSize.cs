@@ -36,6 +36,11 @@ public sealed record PipeSize
     /// <summary>Outside diameter.</summary>
     public Length OutsideDiameter => Length.FromMillimeters(this.diameterMm.Bare);
 
+    /// <summary>The NPS as a number of inches, which is a name and not the outside diameter.</summary>
+    internal double NominalInches => this.Nps.Split(' ').Sum(static part => part.Split('/') is [var over, var under]
+        ? double.Parse(over, CultureInfo.InvariantCulture) / double.Parse(under, CultureInfo.InvariantCulture)
+        : double.Parse(part, CultureInfo.InvariantCulture));
+
     /// <summary>On what the outside diameter rests.</summary>
     public Basis Basis => Basis.From(
         this.Standard == PipeStandard.AsmeB3610M ? References.PipeSizesAsme : References.PipeSizesIso);

@@ -81,7 +81,7 @@ public sealed record StripTakeOff
     private static StockTakeOff Of(StripStock stock, List<Strip> strips, TakeOffChoices choices)
     {
         long rollUm = stock.RollUm;
-        AcceptedRange.AtLeast(2 * choices.ShortestUm / 1e6, "m (two of the shortest pieces worth splicing in)")
+        AcceptedRange.AtLeast(2 * choices.ShortestUm / 1e6, "m").Noting("two of the shortest pieces worth splicing in")
             .Check(rollUm / 1e6, "strips: roll length");
         long cover = 0;
         long lap = 0;

@@ -22,7 +22,7 @@ public sealed record TakeOffChoices
         double shortest = UnitConversions.Millimeters(shortestPiece);
 
         // Pieces are cut in whole micrometres: a splice must gain at least one.
-        AcceptedRange.Above(WholeMicrometers(lap) / 1e3, "mm (the splice lap)")
+        AcceptedRange.Above(WholeMicrometers(lap) / 1e3, "mm").Noting("the splice lap")
             .Check(WholeMicrometers(shortest) / 1e3, nameof(shortestPiece));
         _ = contingency.Fraction;
         this.spliceLapMm = new StoredNumber(lap);

@@ -12,7 +12,7 @@ internal readonly record struct ParallelInput(StraightPipe Pipe, StripStock Stoc
     {
         ArgumentNullException.ThrowIfNull(pipe);
         ArgumentNullException.ThrowIfNull(stock);
-        double lap = AcceptedRange.FromBelow(0, stock.WidthMm, "mm (less than the strip is wide)")
+        double lap = AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
             .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap));
         return new(pipe, stock, lap, choices ?? LayChoices.Default);
     }

@@ -53,7 +53,7 @@ public sealed class Windows
     public void Bad_input_is_refused()
     {
         var windows = new ContactWindows(20, Area.FromSquareCentimeters(1000));
-        Errors.Refused(() => new BareContact(Area.FromSquareMeters(1), windows), "covered", "1 m2 (the windows)", "at least 2 m2");
+        Errors.Refused(() => new BareContact(Area.FromSquareMeters(1), windows), "covered", "1 m2", "at least 2 m2 (the windows)");
         Errors.Refused(() => new BareContact(Area.Zero, windows), "covered", "0 m2", "more than 0 m2");
         Errors.Refused(static () => new ContactWindows(-1, Area.FromSquareCentimeters(10)), "count", "-1 windows", "at least 0");
         Errors.Refused(static () => new ContactWindows(1, Area.Zero), "windowArea", "0 cm2", "more than 0 and at most 10000 cm2");

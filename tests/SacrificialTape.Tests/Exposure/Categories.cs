@@ -49,7 +49,7 @@ public sealed class Categories
         Errors.Refused(static () => ZincExposure.FromCategory((CorrosivityCategory)7), "category");
         Errors.Refused(
             static () => ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(3), CorrosionRate.FromMicrometersPerYear(2), "coupons"),
-            "highest", "2 um/a (the lowest rate)", "at least 3 um/a");
+            "highest", "2 um/a", "at least 3 um/a (the lowest rate)");
         Assert.Throws<ArgumentException>(static () => ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(3), " "));
         Assert.Throws<InvalidOperationException>(static () => ZincExposure.FromMeasurement(default, "coupons"));
     }

@@ -100,7 +100,8 @@ public sealed class Sources
                 .Where(static one => one.PropertyType == typeof(SourceReference))
                 .Select(static one => (SourceReference)one.GetValue(null)!),
         ];
-        Assert.Equal(members, References.All);
+        // Parts of the class come in the compiler's order, so only the set is compared; none stands twice.
+        Assert.Equal(members.OrderBy(static one => one.Id, StringComparer.Ordinal), References.All.OrderBy(static one => one.Id, StringComparer.Ordinal));
     }
 
     [Fact]
@@ -122,7 +123,7 @@ public sealed class Sources
     {
         Assert.All(Library.Formulas, static one =>
         {
-            string[] known = ["sin", "cos", "tan", "asin", "atan", "sqrt", "pow", "min", "max", "floor", "ceil", "pi"];
+            string[] known = ["sin", "cos", "tan", "asin", "acos", "atan", "sqrt", "pow", "exp", "ln", "min", "max", "floor", "ceil", "pi"];
             IEnumerable<string> written = System.Text.RegularExpressions.Regex
                 .Matches(one.Formula.Expression, "(?<![0-9.])[A-Za-z_][A-Za-z_0-9]*")
                 .Select(static match => match.Value)

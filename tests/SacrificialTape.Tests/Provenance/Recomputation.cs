@@ -22,7 +22,10 @@ internal static class Recomputation
         One(expression, "cos", Math.Cos);
         One(expression, "tan", Math.Tan);
         One(expression, "asin", Math.Asin);
+        One(expression, "acos", Math.Acos);
         One(expression, "atan", Math.Atan);
+        One(expression, "exp", Math.Exp);
+        One(expression, "ln", Math.Log);
         One(expression, "sqrt", Math.Sqrt);
         One(expression, "floor", static x => Math.Floor(x + (Math.Abs(x) * Allowance)));
         One(expression, "ceil", static x => Math.Ceiling(x - (Math.Abs(x) * Allowance)));

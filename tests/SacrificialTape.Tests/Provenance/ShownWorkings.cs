@@ -83,6 +83,23 @@ public sealed class ShownWorkings
     }
 
     [Property]
+    public void Of_bends(BendCase given)
+    {
+        Bend bend = given.Bend();
+        Ends(Checked(bend), bend.Area.SquareMeters);
+        var mitred = new MitredBend(bend.OutsideDiameter, bend.BendRadius, bend.Angle, 3);
+        Ends(Checked(mitred), mitred.Area.SquareMeters);
+        var lay = new BendRingLay(bend, Stock(given.WidthMm), Mm(given.LapMm), Choices(1.5, 15, 2));
+        IReadOnlyDictionary<string, double> shown = Checked(lay);
+        Near.Equal(lay.Rings, shown["n"], 0);
+        Near.Equal(lay.OutsideLap.Millimeters, shown["o_out"], 1e-12);
+        Near.Equal(lay.InsideLap.Millimeters, shown["o_in"], 1e-12);
+        Near.Equal(lay.LayersEverywhere, shown["n_all"], 0);
+        Near.Equal(lay.Pucker.Fraction, shown["e_out"], 1e-12);
+        Near.Equal(lay.Stretch.Fraction, shown["e_in"], 1e-12);
+    }
+
+    [Property]
     public void Of_a_roll(SpanCase given)
     {
         var roll = new WoundRoll(Mm(76.2 + given.WidthMm), Mm(76.2), Mm(0.1 + (given.LapMm / 1000)));

@@ -7,8 +7,8 @@ public sealed class BadInput
     [Fact]
     public void Percent_where_a_fraction_is_wanted()
     {
-        Errors.Refused(static () => Utilisation.FromFraction(80), "value", "80 (a fraction of 1; write 0.8 for 80 %)", "more than 0 and at most 1");
-        Errors.Refused(static () => Contingency.FromFraction(5), "value", "5 (a fraction of 1; write 0.05 for 5 %)", "at least 0 and less than 1");
+        Errors.Refused(static () => Utilisation.FromFraction(80), "value", "80", "more than 0 and at most 1 (a fraction of 1; write 0.8 for 80 %)");
+        Errors.Refused(static () => Contingency.FromFraction(5), "value", "5", "at least 0 and less than 1 (a fraction of 1; write 0.05 for 5 %)");
         Errors.Refused(static () => Utilisation.FromFraction(0), "value", "more than 0");
     }
 

@@ -1,0 +1,63 @@
+using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
+
+namespace SacrificialTape.Surfaces;
+
+/// <summary>The formulas of bends as the workings show them.</summary>
+internal static class BendFormulas
+{
+    private static readonly Basis Pappus = Basis.FirstPrinciples(
+        "Pappus: the circumference of the tube times the way of its centre; the outside gains what the inside loses");
+
+    private static readonly Symbol Diameter = new("D", "outside diameter of the pipe", TradeUnit.Millimeter);
+    private static readonly Symbol Radius = new("R", "bend radius, to the centre line", TradeUnit.Millimeter);
+    private static readonly Symbol Angle = new("phi", "angle of the bend", TradeUnit.Degree);
+
+    internal static Formula Area { get; } = new(
+        "bend.area",
+        new Symbol("A", "Area of the bend", TradeUnit.SquareMeter),
+        "pi * D * R * (phi * pi / 180) / 1e6",
+        @"\frac{\pi\,D\,R\,\varphi}{10^{6}}",
+        Pappus,
+        [Diameter, Radius, Angle]);
+
+    internal static Formula OutsideArc { get; } = new(
+        "bend.outside-arc",
+        new Symbol("W", "Arc along the outside of the bend", TradeUnit.Millimeter),
+        "(R + D / 2) * (phi * pi / 180)",
+        @"\left(R + \frac{D}{2}\right)\varphi",
+        Basis.FirstPrinciples("arc of a circle"),
+        [Radius, Diameter, Angle]);
+
+    internal static Formula InsideArc { get; } = new(
+        "bend.inside-arc",
+        new Symbol("W_in", "Arc along the inside of the bend", TradeUnit.Millimeter),
+        "(R - D / 2) * (phi * pi / 180)",
+        @"\left(R - \frac{D}{2}\right)\varphi",
+        Basis.FirstPrinciples("arc of a circle"),
+        [Radius, Diameter, Angle]);
+
+    internal static Formula MitredArea { get; } = new(
+        "bend.mitred-area",
+        new Symbol("A", "Area of the mitred bend", TradeUnit.SquareMeter),
+        "pi * D * 2 * m * R * tan(phi * pi / 180 / (2 * m)) / 1e6",
+        @"\frac{2\,\pi\,D\,m\,R\,\tan\frac{\varphi}{2m}}{10^{6}}",
+        Basis.FirstPrinciples("a cylinder cut slantwise at both ends has the area of its circumference times the length of its axis; the axes are tangents of the bend's circle"),
+        [Diameter, new Symbol("m", "mitre joints", TradeUnit.One), Radius, Angle]);
+
+    internal static Formula LongRadius { get; } = new(
+        "bend.long-radius",
+        new Symbol("R", "Bend radius, long", TradeUnit.Millimeter),
+        "floor(1.5 * N * 25.4 + 0.5)",
+        @"\left\lfloor 1.5\,N \cdot 25.4 + 0.5\right\rfloor",
+        Basis.From(References.LongRadiusElbows),
+        [new Symbol("N", "nominal pipe size in inches", TradeUnit.One)]);
+
+    internal static Formula ShortRadius { get; } = new(
+        "bend.short-radius",
+        new Symbol("R", "Bend radius, short", TradeUnit.Millimeter),
+        "floor(2 * N * 25.4 + 0.5) / 2",
+        @"\tfrac{1}{2}\left\lfloor 2\,N \cdot 25.4 + 0.5\right\rfloor",
+        Basis.From(References.ShortRadiusReturns),
+        [new Symbol("N", "nominal pipe size in inches", TradeUnit.One)]);
+}
