@@ -5,31 +5,34 @@ namespace SacrificialTape.Examples.Tests;
 public class FaultySurveyTests
 {
     [Theory]
-    [InlineData("length_m", "\"20,5\"", "column 3 'length_m'", "comma")]
-    [InlineData("length_m", "-20", "column 3 'length_m'", "-20 m is outside the accepted range: more than 0 and at most 1000000 m")]
-    [InlineData("length_m", "0", "column 3 'length_m'", "more than 0")]
-    [InlineData("length_m", "", "column 3 'length_m'", "empty")]
-    [InlineData("length_m", "long", "column 3 'length_m'", "'long' is not a number")]
-    [InlineData("length_m", "NaN", "column 3 'length_m'", "'NaN' is not a number")]
-    [InlineData("size", "NPS 4.5", "column 2 'size'", "NPS ' 4.5' is not one of 1/2")]
-    [InlineData("size", "DN 65", "column 2 'size'", "ambiguous: 73 mm under ASME B36.10M, 76.1 mm under ISO 4200")]
-    [InlineData("size", "4 inch", "column 2 'size'", "not a pipe size")]
-    [InlineData("size", "OD 0.1143", "column 2 'size'", "0.1143 mm is outside the accepted range")]
-    [InlineData("size", "\"OD 114,3\"", "column 2 'size'", "decimal point")]
-    [InlineData("lap_mm", "120", "column 16 'lap_mm'", "lap must be at least 0 and less than the strip is wide")]
-    [InlineData("lap_mm", "-5", "column 16 'lap_mm'", "-5 mm is outside the accepted range")]
-    [InlineData("exposure", "C6", "column 10 'exposure'", "'C6' is not one of C1, C2, C3, C4, C5, CX, measured")]
-    [InlineData("exposure", "measured", "column 11 'rate_um_a'", "needs its first-year zinc rate")]
-    [InlineData("rate_um_a", "2", "column 11 'rate_um_a'", "goes with the exposure 'measured' only")]
-    [InlineData("life_a", "0", "column 12 'life_a'", "more than 0 a")]
-    [InlineData("stock", "Z999", "column 13 'stock'", "'Z999' is not one of Z100")]
-    [InlineData("lay", "knitted", "column 14 'lay'", "'knitted' is not one of spiral, rings, along")]
-    [InlineData("windows", "30", "column 7 'window_cm2'", "empty")]
-    [InlineData("passes", "1.5", "column 18 'passes'", "not a whole number")]
-    [InlineData("layers", "0", "column 12 'life_a'", "0 layers is outside the accepted range")]
-    [InlineData("service_degC", "600", "column 8 'service_degC'", "600 degC is outside the accepted range")]
-    [InlineData("weld_stock", "", "column 23 'weld_stock'", "empty")]
+    [InlineData("length_m", "\"20,5\"", "column 4 'length_m'", "comma")]
+    [InlineData("length_m", "-20", "column 4 'length_m'", "-20 m is outside the accepted range: more than 0 and at most 1000000 m")]
+    [InlineData("length_m", "0", "column 4 'length_m'", "more than 0")]
+    [InlineData("length_m", "", "column 4 'length_m'", "empty")]
+    [InlineData("length_m", "long", "column 4 'length_m'", "'long' is not a number")]
+    [InlineData("length_m", "NaN", "column 4 'length_m'", "'NaN' is not a number")]
+    [InlineData("size", "NPS 4.5", "column 3 'size'", "NPS ' 4.5' is not one of 1/2")]
+    [InlineData("size", "DN 65", "column 3 'size'", "ambiguous: 73 mm under ASME B36.10M, 76.1 mm under ISO 4200")]
+    [InlineData("size", "4 inch", "column 3 'size'", "not a pipe size")]
+    [InlineData("size", "OD 0.1143", "column 3 'size'", "0.1143 mm is outside the accepted range")]
+    [InlineData("size", "\"OD 114,3\"", "column 3 'size'", "decimal point")]
+    [InlineData("lap_mm", "120", "column 19 'lap_mm'", "lap must be at least 0 and less than the strip is wide")]
+    [InlineData("lap_mm", "-5", "column 19 'lap_mm'", "-5 mm is outside the accepted range")]
+    [InlineData("exposure", "C6", "column 13 'exposure'", "'C6' is not one of C1, C2, C3, C4, C5, CX, measured")]
+    [InlineData("exposure", "measured", "column 14 'rate_um_a'", "needs its first-year zinc rate")]
+    [InlineData("rate_um_a", "2", "column 14 'rate_um_a'", "goes with the exposure 'measured' only")]
+    [InlineData("life_a", "0", "column 15 'life_a'", "more than 0 a")]
+    [InlineData("stock", "Z999", "column 16 'stock'", "'Z999' is not one of Z100")]
+    [InlineData("lay", "knitted", "column 17 'lay'", "'knitted' is not one of spiral, rings, along")]
+    [InlineData("windows", "30", "column 10 'window_cm2'", "empty")]
+    [InlineData("passes", "1.5", "column 21 'passes'", "not a whole number")]
+    [InlineData("layers", "0", "column 15 'life_a'", "0 layers is outside the accepted range")]
+    [InlineData("service_degC", "600", "column 11 'service_degC'", "600 degC is outside the accepted range")]
+    [InlineData("weld_stock", "", "column 26 'weld_stock'", "empty")]
     [InlineData("line", "", "column 1 'line'", "empty")]
+    [InlineData("shape", "cone", "column 2 'shape'", "'cone' is not one of pipe, bend")]
+    [InlineData("shape", "bend", "column 5 'angle_deg'", "empty")]
+    [InlineData("radius_mm", "LR", "column 6 'radius_mm'", "A pipe has none; leave the cell empty.")]
     public void A_bad_cell_is_named_with_file_line_and_column(string column, string cell, string place, string says)
     {
         using var survey = new SurveyFolder();
@@ -53,7 +56,7 @@ public class FaultySurveyTests
 
         Assert.Equal(1, code);
         Assert.Empty(output);
-        Assert.Contains("lines.csv, line 2: 24 columns instead of 23. Is there a decimal comma?", errors, StringComparison.Ordinal);
+        Assert.Contains("lines.csv, line 2: 27 columns instead of 26. Is there a decimal comma?", errors, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -66,7 +69,27 @@ public class FaultySurveyTests
         (int code, _, string errors) = survey.Run();
 
         Assert.Equal(1, code);
-        Assert.Contains("lines.csv, line 2, column 3 'length_m': A pipe 150 mm long is too short", errors, StringComparison.Ordinal);
+        Assert.Contains("lines.csv, line 2, column 4 'length_m': A pipe 150 mm long is too short", errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,spiral,across,15,flush,1,1,hand,,,", "column 17 'lay'", "'spiral' is not laid on a bend; rings are.")]
+    [InlineData("B-1,bend,OD 114.3,,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 6 'radius_mm'", "'LR' goes with a nominal size; state the radius in mm.")]
+    [InlineData("B-1,bend,NPS 4,,90,50,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 6 'radius_mm'", "more than 57.15 and at most")]
+    [InlineData("B-1,bend,NPS 4,,900,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 5 'angle_deg'", "at most 360 deg")]
+    [InlineData("B-1,bend,NPS 4,1.5,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 4 'length_m'", "A bend has none; leave the cell empty.")]
+    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,1,Z100", "column 25 'long_welds'", "Welds along a bend are not counted")]
+    public void A_bad_bend_is_named_with_its_cell(string line, string place, string says)
+    {
+        using var survey = new SurveyFolder();
+        survey.Write("lines.csv", $"{SurveyFolder.Header}\n{line}\n");
+
+        (int code, string output, string errors) = survey.Run();
+
+        Assert.Equal(1, code);
+        Assert.Empty(output);
+        Assert.Contains($"lines.csv, line 2, {place}", errors, StringComparison.Ordinal);
+        Assert.Contains(says, errors, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,8 +104,8 @@ public class FaultySurveyTests
         Assert.Equal(1, code);
         Assert.Empty(output);
         Assert.Contains("stock.csv, line 3, column 6 'width_mm'", errors, StringComparison.Ordinal);
-        Assert.Contains("lines.csv, line 2, column 16 'lap_mm'", errors, StringComparison.Ordinal);
-        Assert.Contains("lines.csv, line 3, column 2 'size'", errors, StringComparison.Ordinal);
+        Assert.Contains("lines.csv, line 2, column 19 'lap_mm'", errors, StringComparison.Ordinal);
+        Assert.Contains("lines.csv, line 3, column 3 'size'", errors, StringComparison.Ordinal);
         Assert.Contains("lines.csv, line 3, column 1 'line': 'A-1' stands twice", errors, StringComparison.Ordinal);
         Assert.Contains("4 fault(s). Nothing was worked out.", errors, StringComparison.Ordinal);
     }

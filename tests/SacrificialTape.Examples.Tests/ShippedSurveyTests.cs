@@ -72,6 +72,22 @@ public class ShippedSurveyTests
         }
     }
 
+    // BR-152: 45 deg of 168.3 mm pipe at a radius of 229 mm, 40 mm strip, 12 mm lap held on the outside.
+    [Fact]
+    public void A_bend_of_the_lay_sheet_agrees_with_arithmetic_by_hand()
+    {
+        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        JsonElement line = data.RootElement.GetProperty("lines").EnumerateArray()
+            .Single(static one => one.GetProperty("line").GetString() == "BR-152");
+        double outside = (229 + 84.15) * Math.PI / 4;
+        double rings = Math.Ceiling((outside + 12) / (40 - 12));
+
+        Assert.Equal(0.1683 * Math.PI * 0.229 * Math.PI / 4, line.GetProperty("areaM2").GetDouble(), 12);
+        JsonElement ring = line.GetProperty("strips").EnumerateArray().Single(static strip => strip.GetProperty("purpose").GetString() == "Ring");
+        Assert.Equal(rings, ring.GetProperty("count").GetInt32());
+        Assert.Equal(((rings * 40) - outside) / (rings + 1), line.GetProperty("trueLapMm").GetDouble(), 9);
+    }
+
     [Theory]
     [InlineData("de-DE")]
     [InlineData("fr-FR")]

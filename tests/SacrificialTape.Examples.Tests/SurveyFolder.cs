@@ -4,10 +4,10 @@ namespace SacrificialTape.Examples.Tests;
 internal sealed class SurveyFolder : IDisposable
 {
     internal const string Header =
-        "line,size,length_m,run,metal,windows,window_cm2,service_degC,wet,exposure,rate_um_a,life_a,stock,lay,lap_by,lap_mm,ends,passes,layers,method,girth_welds,long_welds,weld_stock";
+        "line,shape,size,length_m,angle_deg,radius_mm,run,metal,windows,window_cm2,service_degC,wet,exposure,rate_um_a,life_a,stock,lay,lap_by,lap_mm,ends,passes,layers,method,girth_welds,long_welds,weld_stock";
 
     internal const string GoodLine =
-        "A-1,NPS 4,20.0,level,steel,,,18,no,C4,,15,Z100,spiral,across,15,flush,1,1,hand,2,,Z100";
+        "A-1,pipe,NPS 4,20.0,,,level,steel,,,18,no,C4,,15,Z100,spiral,across,15,flush,1,1,hand,2,,Z100";
 
     private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("survey-");
 

@@ -80,6 +80,13 @@ internal sealed class CsvRow(
         }
     }
 
+    internal T? Refuse<T>(string column, string message)
+        where T : class
+    {
+        this.Fault(column, message);
+        return null;
+    }
+
     internal void Fault(string column, string message)
     {
         this.Faulty = true;

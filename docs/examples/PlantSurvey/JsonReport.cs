@@ -40,7 +40,7 @@ internal static class JsonReport
             lay.Stock.ToString(),
             spiral?.Geometry.Angle.Degrees,
             spiral?.Geometry.Advance.Millimeters,
-            spiral?.Geometry.TrueLap.Millimeters ?? (lay as RingLay)?.Lap.Millimeters ?? (lay as AlongPipeLay)?.Lap.Millimeters,
+            spiral?.Geometry.TrueLap.Millimeters ?? (lay as RingLay)?.Lap.Millimeters ?? (lay as AlongPipeLay)?.Lap.Millimeters ?? (lay as BendRingLay)?.OutsideLap.Millimeters,
             lay.LayersEverywhere,
             lay.LayersOnAverage.Ratio,
             [.. line.Strips.Select(static strip => new StripData(

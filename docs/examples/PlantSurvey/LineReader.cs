@@ -1,4 +1,3 @@
-using System.Globalization;
 using SacrificialTape.Contact;
 using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
@@ -18,7 +17,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
     internal static readonly string[] Columns =
     [
-        "line", "size", "length_m", "run", "metal", "windows", "window_cm2", "service_degC", "wet", "exposure", "rate_um_a",
+        "line", "shape", "size", "length_m", "angle_deg", "radius_mm", "run", "metal", "windows", "window_cm2", "service_degC", "wet", "exposure", "rate_um_a",
         "life_a", "stock", "lay", "lap_by", "lap_mm", "ends", "passes", "layers", "method", "girth_welds", "long_welds", "weld_stock",
     ];
 
@@ -64,60 +63,39 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
     private static readonly string[] Lays = ["spiral", "rings", "along"];
 
+    private static readonly string[] Shapes = ["pipe", "bend"];
+
     static LineReader() => Exposures["measured"] = null;
 
     internal SurveyLine? Read(CsvRow row)
     {
         string tag = row.Text("line");
-        StraightPipe? pipe = Pipe(row);
+        bool bend = row.Choice("shape", Shapes.ToDictionary(static shape => shape), "pipe") == "bend";
+        Surface? surface = bend ? ShapeReader.Bend(row) : ShapeReader.Pipe(row);
         SteelCondition? steel = Steel(row);
         ZincExposure? exposure = Exposure(row);
         double years = row.Number("life_a");
         int layers = row.WholeOr("layers", 1);
         StripStock strip = row.Choice("stock", stock);
-        ILay? lay = this.Lay(row, pipe, strip);
-        WeldWork? welds = this.Welds(row, pipe);
+        ILay? lay = this.Lay(row, surface, strip);
+        WeldWork? welds = this.Welds(row, surface);
         if (row.Faulty || lay is null || steel is null || exposure is null)
         {
             return null;
         }
 
-        // Windows larger than the pipe are a slip of the survey; the library would refuse them while estimating.
         if (steel.WindowsInPaint is { } windows)
         {
-            _ = row.Try("windows", () => new BareContact(pipe!.Area, windows));
+            _ = row.Try("windows", () => new BareContact(surface!.Area, windows));
         }
 
-        Duration life = Duration.FromYears365(years);
-        return row.Try("life_a", () => new SurveyLine(tag, lay, exposure, Lifetime.Of(life), steel, welds, layers));
-    }
-
-    private static StraightPipe? Pipe(CsvRow row)
-    {
-        string size = row.Text("size");
-        double length = row.Number("length_m");
         if (row.Faulty)
         {
             return null;
         }
 
-        // Pipe that is not of a nominal size is entered by its outside diameter.
-        if (size.StartsWith("OD ", StringComparison.Ordinal))
-        {
-            if (!double.TryParse(size.AsSpan(3), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm))
-            {
-                row.Fault("size", $"'{size}' is not an outside diameter in mm such as 'OD 60.3', with a decimal point.");
-                return null;
-            }
-
-            var diameter = Length.FromMillimeters(mm);
-            return row.Try("size", () => new StraightPipe(diameter, Length.FromMeters(1))) is null
-                ? null
-                : row.Try("length_m", () => new StraightPipe(diameter, Length.FromMeters(length)));
-        }
-
-        PipeSize? nominal = row.Try("size", () => PipeSize.Parse(size));
-        return nominal is null ? null : row.Try("length_m", () => new StraightPipe(nominal, Length.FromMeters(length)));
+        Duration life = Duration.FromYears365(years);
+        return row.Try("life_a", () => new SurveyLine(tag, lay, exposure, Lifetime.Of(life), steel, welds, layers));
     }
 
     private static SteelCondition? Steel(CsvRow row)
@@ -167,7 +145,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
             CorrosionRate.FromMicrometersPerYear(measured), "zinc coupons on site, as the survey states"));
     }
 
-    private ILay? Lay(CsvRow row, StraightPipe? pipe, StripStock? strip)
+    private ILay? Lay(CsvRow row, Surface? surface, StripStock? strip)
     {
         string kind = row.Choice("lay", Lays.ToDictionary(static lay => lay));
         double lap = row.Number("lap_mm");
@@ -175,22 +153,24 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         ApplicationMethod method = row.Choice("method", Methods, "hand");
         SpiralEnds ends = row.Choice("ends", Ends, "flush");
         Func<Length, SpiralSetting> by = row.Choice("lap_by", LapsBy, "across");
-        if (row.Faulty || pipe is null || strip is null)
+        if (row.Faulty || surface is null || strip is null)
         {
             return null;
         }
 
         Length leastLap = Length.FromMillimeters(lap);
         LayChoices? options = row.Try("passes", () => new LayChoices(choices.EndLap, choices.HandWander, passes, method));
-        return options is null ? null : kind switch
+        return options is null ? null : (surface, kind) switch
         {
-            "spiral" => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options), "length_m"),
-            "rings" => row.Try<ILay>("lap_mm", () => new RingLay(pipe, strip, leastLap, options)),
-            _ => row.Try<ILay>("lap_mm", () => new AlongPipeLay(pipe, strip, leastLap, options)),
+            (StraightPipe pipe, "spiral") => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options), "length_m"),
+            (StraightPipe pipe, "rings") => row.Try<ILay>("lap_mm", () => new RingLay(pipe, strip, leastLap, options)),
+            (StraightPipe pipe, _) => row.Try<ILay>("lap_mm", () => new AlongPipeLay(pipe, strip, leastLap, options)),
+            (Bend bend, "rings") => row.Try<ILay>("lap_mm", () => new BendRingLay(bend, strip, leastLap, options)),
+            _ => row.Refuse<ILay>("lay", $"'{kind}' is not laid on a bend; rings are."),
         };
     }
 
-    private WeldWork? Welds(CsvRow row, StraightPipe? pipe)
+    private WeldWork? Welds(CsvRow row, Surface? surface)
     {
         int girth = row.WholeOr("girth_welds", 0);
         int along = row.WholeOr("long_welds", 0);
@@ -200,18 +180,23 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         }
 
         StripStock strip = row.Choice("weld_stock", stock);
-        if (row.Faulty || pipe is null)
+        if (row.Faulty || surface is null)
         {
             return null;
+        }
+
+        if (along > 0 && surface is not StraightPipe)
+        {
+            return row.Refuse<WeldWork>("long_welds", "Welds along a bend are not counted; leave the cell empty.");
         }
 
         var seams = new List<WeldSeam>();
         if (girth > 0)
         {
-            seams.Add(new GirthWelds(pipe.OutsideDiameter, girth));
+            seams.Add(new GirthWelds(ShapeReader.DiameterOf(surface), girth));
         }
 
-        if (along > 0)
+        if (along > 0 && surface is StraightPipe pipe)
         {
             seams.Add(new LongitudinalWelds(pipe.Length, along));
         }

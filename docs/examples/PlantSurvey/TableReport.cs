@@ -43,7 +43,7 @@ internal static class TableReport
 
     private static Table LaySheet(JobEstimate estimate)
     {
-        Table table = Sheet("Lay sheet (mark: distance between two setting marks along the pipe; lap: the true one, across the strip)");
+        Table table = Sheet("Lay sheet (pipe: outside diameter in mm; m: along the pipe, or along the outside of a bend; mark: between setting marks; lap: true, across the strip, outside on bends)");
         Head(table, "Line", "Surface");
         HeadRight(table, "m");
         Head(table, "Lay", "Strip mm");
@@ -55,8 +55,8 @@ internal static class TableReport
             (string kind, string angle, string mark, string lap) = Describe(lay);
             table.AddRow(
                 line.Line.Tag,
-                $"pipe {Number(Pipe(lay).OutsideDiameter.Millimeters, 1)} mm",
-                Number(Pipe(lay).Length.Meters, 2),
+                Surface(lay.Surface),
+                Along(lay.Surface),
                 kind,
                 $"{Number(lay.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Number(lay.Stock.Width.Millimeters, 0)}",
                 angle,
@@ -71,7 +71,20 @@ internal static class TableReport
         return table;
     }
 
-    private static StraightPipe Pipe(ILay lay) => (StraightPipe)lay.Surface;
+    private static string Surface(Surface surface) => surface switch
+    {
+        StraightPipe pipe => $"pipe {Number(pipe.OutsideDiameter.Millimeters, 1)}",
+        Bend bend => $"bend {Number(bend.Angle.Degrees, 0)} deg {Number(bend.OutsideDiameter.Millimeters, 1)}",
+        _ => surface.Description,
+    };
+
+    // Of a bend, the arc along its outside: what a crew measures.
+    private static string Along(Surface surface) => surface switch
+    {
+        StraightPipe pipe => Number(pipe.Length.Meters, 2),
+        Bend bend => Number(bend.OutsideArc.Meters, 2),
+        _ => string.Empty,
+    };
 
     private static (string Kind, string Angle, string Mark, string Lap) Describe(ILay lay) => lay switch
     {
@@ -85,6 +98,11 @@ internal static class TableReport
             string.Empty,
             rings.Rings > 1 ? Number(rings.Stock.Width.Millimeters - rings.Lap.Millimeters, 1) : string.Empty,
             rings.Rings > 1 ? Number(rings.Lap.Millimeters, 1) : string.Empty),
+        BendRingLay rings => (
+            $"{rings.Rings} ring(s)",
+            string.Empty,
+            Number(rings.Stock.Width.Millimeters - rings.OutsideLap.Millimeters, 1),
+            Number(rings.OutsideLap.Millimeters, 1)),
         AlongPipeLay along => ($"{along.StripsRound} along", string.Empty, string.Empty, Number(along.Lap.Millimeters, 1)),
         _ => (lay.Description, string.Empty, string.Empty, string.Empty),
     };

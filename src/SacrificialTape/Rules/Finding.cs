@@ -53,9 +53,9 @@ public sealed record Finding
             {
                 text.Append(this.Measured is null ? ": " : ", ").Append(this.Rule.Kind switch
                 {
-                    RuleKind.Minimum => "at least ",
-                    RuleKind.Maximum => "at most ",
-                    RuleKind.Below => "below ",
+                    RuleKind.Minimum => "wanted at least ",
+                    RuleKind.Maximum => "allowed at most ",
+                    RuleKind.Below => "allowed below ",
                     RuleKind.Allowance => "taken as ",
                     _ => "wanted ",
                 }).Append(limit);

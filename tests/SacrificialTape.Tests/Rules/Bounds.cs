@@ -28,7 +28,7 @@ public sealed class Bounds
         Assert.Equal(measured, broken.Measured);
         Assert.Equal(limit, broken.Limit);
         Assert.Equal(rule.Severity, broken.Severity);
-        string said = $"{rule.Title}: {measured}, at {(rule.Kind == RuleKind.Maximum ? "most" : "least")} {limit}. {rule.Remedy} Basis: {rule.Basis}.";
+        string said = $"{rule.Title}: {measured}, {(rule.Kind == RuleKind.Maximum ? "allowed at most" : "wanted at least")} {limit}. {rule.Remedy} Basis: {rule.Basis}.";
         Assert.Equal(said, broken.Message);
         Assert.Equal($"{rule.Severity} [{id}] here: {said}", broken.ToString());
     }
@@ -43,7 +43,7 @@ public sealed class Bounds
         Assert.NotNull(rule.Judge(new Measure(Math.BitIncrement(limit.Number), limit.Unit), "here"));
         Assert.NotNull(rule.Judge(new Measure(Math.BitDecrement(limit.Number), limit.Unit), "here"));
         Finding broken = Assert.IsType<Finding>(rule.Judge(limit, "here"));
-        Assert.Equal($"{rule.Title}: {limit}, below {limit}. {rule.Remedy} Basis: {rule.Basis}.", broken.Message);
+        Assert.Equal($"{rule.Title}: {limit}, allowed below {limit}. {rule.Remedy} Basis: {rule.Basis}.", broken.Message);
     }
 
     [Theory]
