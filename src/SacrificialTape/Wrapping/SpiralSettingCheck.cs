@@ -1,6 +1,7 @@
 using System.Globalization;
 using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
+using UnitsNet;
 
 namespace SacrificialTape.Wrapping;
 
@@ -9,35 +10,14 @@ internal static class SpiralSettingCheck
 {
     internal static void Accept(double diameterMm, double widthMm, SpiralSetting setting)
     {
-        double circumference = Math.PI * diameterMm;
-        double valueMm = setting.ValueMm;
-        LapConvention convention = setting.Convention;
-        if (convention == LapConvention.Advance)
+        if (Refusal(Math.PI * diameterMm, widthMm, setting) is { } refusal)
         {
-            AcceptAdvance(circumference, widthMm, setting);
-            return;
-        }
-
-        if (!(valueMm < widthMm))
-        {
-            throw new ArgumentOutOfRangeException(nameof(setting), string.Create(CultureInfo.InvariantCulture,
-                $"A lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide: the lap must be at least 0 and less than the strip is wide."));
-        }
-
-        if (convention == LapConvention.AcrossStrip && !(widthMm - valueMm < circumference))
-        {
-            throw new ArgumentOutOfRangeException(nameof(setting), string.Create(CultureInfo.InvariantCulture,
-                $"A true lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide advances {widthMm - valueMm:0.######} mm across itself, but the pipe is only {circumference:0.######} mm round: the lap must be more than {widthMm - circumference:0.######} mm."));
-        }
-
-        // With a wider strip the strip's edge runs along the pipe faster than any turn can close on it.
-        double widest = Math.Sqrt((circumference * circumference) + (valueMm * valueMm));
-        if (convention == LapConvention.AlongPipe && WithAllowance.Above(widthMm, widest))
-        {
-            throw new ArgumentOutOfRangeException(nameof(setting), string.Create(CultureInfo.InvariantCulture,
-                $"A lap of {valueMm:0.######} mm along the pipe with a strip {widthMm:0.######} mm wide has no solution on a pipe {circumference:0.######} mm round: the strip may be at most {widest:0.######} mm wide."));
+            throw new ArgumentOutOfRangeException(nameof(setting), refusal);
         }
     }
+
+    internal static bool Fits(Length outsideDiameter, double widthMm, SpiralSetting setting) =>
+        Refusal(Math.PI * UnitConversions.Millimeters(outsideDiameter), widthMm, setting) is null;
 
     /// <summary>A spiral that ends square under level turns needs room for both of its ends.</summary>
     internal static void AcceptPipe(StraightPipe pipe, in SpiralSolution spiral)
@@ -50,21 +30,47 @@ internal static class SpiralSettingCheck
         }
     }
 
-    // The turns just touch when p = w / cos(theta); a strip as wide as the pipe is round always closes.
-    private static void AcceptAdvance(double circumference, double widthMm, SpiralSetting setting)
+    private static string? Refusal(double circumference, double widthMm, SpiralSetting setting)
     {
-        double advanceMm = setting.ValueMm;
+        double valueMm = setting.ValueMm;
+        if (setting.Convention == LapConvention.Advance)
+        {
+            return AdvanceRefusal(circumference, widthMm, valueMm);
+        }
+
+        if (!(valueMm < widthMm))
+        {
+            return string.Create(CultureInfo.InvariantCulture,
+                $"A lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide: the lap must be at least 0 and less than the strip is wide.");
+        }
+
+        if (setting.Convention == LapConvention.AcrossStrip && !(widthMm - valueMm < circumference))
+        {
+            return string.Create(CultureInfo.InvariantCulture,
+                $"A true lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide advances {widthMm - valueMm:0.######} mm across itself, but the pipe is only {circumference:0.######} mm round: the lap must be more than {widthMm - circumference:0.######} mm.");
+        }
+
+        // With a wider strip the strip's edge runs along the pipe faster than any turn can close on it.
+        double widest = Math.Sqrt((circumference * circumference) + (valueMm * valueMm));
+        return setting.Convention == LapConvention.AlongPipe && WithAllowance.Above(widthMm, widest)
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"A lap of {valueMm:0.######} mm along the pipe with a strip {widthMm:0.######} mm wide has no solution on a pipe {circumference:0.######} mm round: the strip may be at most {widest:0.######} mm wide.")
+            : null;
+    }
+
+    // The turns just touch when p = w / cos(theta); a strip as wide as the pipe is round always closes.
+    private static string? AdvanceRefusal(double circumference, double widthMm, double advanceMm)
+    {
         if (widthMm >= circumference)
         {
-            return;
+            return null;
         }
 
         double touching = widthMm * circumference
             / Math.Sqrt((circumference - widthMm) * (circumference + widthMm));
-        if (WithAllowance.Above(advanceMm, touching))
-        {
-            throw new ArgumentOutOfRangeException(nameof(setting), string.Create(CultureInfo.InvariantCulture,
-                $"An advance of {advanceMm:0.######} mm leaves a gap between the turns of a strip {widthMm:0.######} mm wide: it must be more than 0 and at most {touching:0.######} mm."));
-        }
+        return WithAllowance.Above(advanceMm, touching)
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"An advance of {advanceMm:0.######} mm leaves a gap between the turns of a strip {widthMm:0.######} mm wide: it must be more than 0 and at most {touching:0.######} mm.")
+            : null;
     }
 }

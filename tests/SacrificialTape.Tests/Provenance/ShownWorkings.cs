@@ -100,6 +100,19 @@ public sealed class ShownWorkings
     }
 
     [Property]
+    public void Of_a_chart(SpanCase given)
+    {
+        ConsumptionChart chart = ConsumptionChart.Of([PipeSize.FromNps("6")], [Stock(given.WidthMm)], SpiralSetting.FromTrueLap(Mm(given.LapMm)));
+        foreach (ChartCell cell in chart.Rows[0].Cells)
+        {
+            IReadOnlyDictionary<string, double> shown = Checked(cell);
+            Near.Equal(cell.StripPerMeter.Millimeters, shown["L_1"], 1e-12);
+            Near.Equal(cell.ZincPerMeter.Kilograms, shown["m"], 1e-12);
+            Ends(shown, cell.PipePerRoll.Millimeters);
+        }
+    }
+
+    [Property]
     public void Of_a_roll(SpanCase given)
     {
         var roll = new WoundRoll(Mm(76.2 + given.WidthMm), Mm(76.2), Mm(0.1 + (given.LapMm / 1000)));
