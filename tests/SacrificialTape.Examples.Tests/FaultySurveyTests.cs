@@ -93,6 +93,57 @@ public class FaultySurveyTests
     }
 
     [Fact]
+    public void A_quote_mark_meant_as_inches_swallows_no_line()
+    {
+        using var survey = new SurveyFolder();
+        string second = SurveyFolder.GoodLine.Replace("A-1", "4\"-P-2", StringComparison.Ordinal);
+        survey.Write("lines.csv", $"{SurveyFolder.Header}\n{SurveyFolder.GoodLine.Replace("A-1", "6\"-P-1", StringComparison.Ordinal)}\n{second}\n");
+
+        (int code, string output, string errors) = survey.Run();
+
+        Assert.Equal(1, code);
+        Assert.Empty(output);
+        Assert.Contains("lines.csv, line 2", errors, StringComparison.Ordinal);
+        Assert.Contains("A quote mark opens in this line and closes in line 3", errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_roll_too_short_to_splice_is_a_fault_of_the_stock()
+    {
+        using var survey = new SurveyFolder();
+        survey.Write("choices.csv", "job,end_lap_mm,hand_wander_mm,splice_lap_mm,shortest_piece_m,contingency_percent\nTest,25,2,50,1000,5\n");
+
+        (int code, _, string errors) = survey.Run();
+
+        Assert.Equal(1, code);
+        Assert.Contains("stock.csv, line 2, column 7 'roll_m': A roll of 50 m is shorter than two of the shortest pieces", errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("window_cm2", "40", "column 10 'window_cm2'", "There are no windows")]
+    [InlineData("wet", "yes", "column 11 'service_degC'", "state at which temperature")]
+    [InlineData("girth_welds", "", "column 26 'weld_stock'", "There are no welds")]
+    [InlineData("lay", "rings", "column 18 'lap_by'", "leave the cell empty")]
+    public void No_cell_is_passed_over_in_silence(string column, string cell, string place, string says)
+    {
+        using var survey = new SurveyFolder();
+        string line = SurveyFolder.With(column, cell);
+        if (column == "wet")
+        {
+            line = line.Replace(",18,yes", ",,yes", StringComparison.Ordinal);
+        }
+
+        survey.Write("lines.csv", $"{SurveyFolder.Header}\n{line}\n");
+
+        (int code, string output, string errors) = survey.Run();
+
+        Assert.Equal(1, code);
+        Assert.Empty(output);
+        Assert.Contains($"lines.csv, line 2, {place}", errors, StringComparison.Ordinal);
+        Assert.Contains(says, errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void All_faults_of_all_files_come_in_one_run()
     {
         using var survey = new SurveyFolder();

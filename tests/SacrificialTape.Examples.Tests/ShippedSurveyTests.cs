@@ -115,6 +115,21 @@ public class ShippedSurveyTests
         Assert.Equal(["Clean", "Windows", "Welds", "Lay", "RollDown", "Look"], steps);
     }
 
+    [Theory]
+    [InlineData("ST-702", "Do not tape this line")]
+    [InlineData("HW-701", "Do not rely on zinc here")]
+    public void The_crew_of_a_line_that_stops_is_told_to_stop_and_nothing_else(string tag, string says)
+    {
+        string[] steps = [.. Run("--crew", tag).TrimEnd('\n').Split('\n').Skip(1)];
+
+        Assert.StartsWith("1. Stop: Do not begin.", Assert.Single(steps), StringComparison.Ordinal);
+        Assert.Contains(says, steps[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_crew_is_told_of_a_second_pass() => Assert.Contains(
+        "Do all this 2 times, one pass over the other", Run("--crew", "YD-505"), StringComparison.Ordinal);
+
     [Fact]
     public void An_unknown_line_is_said_to_be_unknown()
     {

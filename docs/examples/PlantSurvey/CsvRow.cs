@@ -80,6 +80,15 @@ internal sealed class CsvRow(
         }
     }
 
+    /// <summary>A cell that would be passed over in silence is a slip of the survey.</summary>
+    internal void MustBeEmpty(string column, string why)
+    {
+        if (cells[column].Length > 0)
+        {
+            this.Fault(column, why);
+        }
+    }
+
     internal T? Refuse<T>(string column, string message)
         where T : class
     {

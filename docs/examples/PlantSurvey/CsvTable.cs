@@ -55,6 +55,13 @@ internal sealed class CsvTable
                 continue;
             }
 
+            // A quote mark that was meant as inches opens a cell that swallows the lines below it.
+            if (row.LineNumberToExcl > row.LineNumberFrom + 1)
+            {
+                faults.Add(new(file, row.LineNumberFrom, string.Empty, $"A quote mark opens in this line and closes in line {row.LineNumberToExcl - 1}. Write in for inches, or double the mark."));
+                continue;
+            }
+
             var cells = new Dictionary<string, string>(header.Count, StringComparer.Ordinal);
             for (int i = 0; i < header.Count; i++)
             {

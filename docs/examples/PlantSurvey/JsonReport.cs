@@ -75,6 +75,7 @@ internal static class JsonReport
         finding.Rule.Id,
         finding.Severity.ToString(),
         finding.Subject,
+        finding.Message,
         finding.Measured?.ToString(),
         finding.Limit?.ToString(),
         finding.Rule.Remedy,
@@ -135,7 +136,7 @@ internal sealed record StockData(
     double ZincBoughtKg);
 
 internal sealed record FindingData(
-    string Rule, string Severity, string Subject, string? Measured, string? Limit, string Remedy, string Basis);
+    string Rule, string Severity, string Subject, string Message, string? Measured, string? Limit, string Remedy, string Basis);
 
 [JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(JobData))]

@@ -112,6 +112,16 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
             windows = row.Faulty ? null : row.Try("window_cm2", () => new ContactWindows(count, Area.FromSquareCentimeters(each)));
         }
 
+        else
+        {
+            row.MustBeEmpty("window_cm2", "There are no windows; state their number, 0 for paint without any, or leave the cell empty for bare steel.");
+        }
+
+        if (wet && degrees is null)
+        {
+            row.Fault("service_degC", "The surface is wet in service; state at which temperature.");
+        }
+
         Temperature? service = degrees is { } c ? Temperature.FromDegreesCelsius(c) : null;
         return row.Faulty ? null : row.Try("service_degC", () => new SteelCondition(metal, windows, service, wet, run));
     }
@@ -153,6 +163,12 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         ApplicationMethod method = row.Choice("method", Methods, "hand");
         SpiralEnds ends = row.Choice("ends", Ends, "flush");
         Func<Length, SpiralSetting> by = row.Choice("lap_by", LapsBy, "across");
+        if (kind is "rings" or "along")
+        {
+            row.MustBeEmpty("lap_by", "The lap of rings and of strips along the pipe is always that across the strip; leave the cell empty.");
+            row.MustBeEmpty("ends", "Only a spiral has ends to choose; leave the cell empty.");
+        }
+
         if (row.Faulty || surface is null || strip is null)
         {
             return null;
@@ -176,6 +192,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         int along = row.WholeOr("long_welds", 0);
         if (girth + along == 0)
         {
+            row.MustBeEmpty("weld_stock", "There are no welds; state their number or leave the cell empty.");
             return null;
         }
 

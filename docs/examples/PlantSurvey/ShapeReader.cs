@@ -53,13 +53,8 @@ internal static class ShapeReader
         _ => throw new InvalidOperationException($"A {surface.GetType().Name} has no outside diameter here."),
     };
 
-    private static void Absent(CsvRow row, string column, string shape)
-    {
-        if (row.TextOr(column, string.Empty).Length > 0)
-        {
-            row.Fault(column, $"A {shape} has none; leave the cell empty.");
-        }
-    }
+    private static void Absent(CsvRow row, string column, string shape) =>
+        row.MustBeEmpty(column, $"A {shape} has none; leave the cell empty.");
 
     // Pipe that is not of a nominal size is entered by its outside diameter.
     private static (Length Diameter, PipeSize? Nominal)? Size(CsvRow row)

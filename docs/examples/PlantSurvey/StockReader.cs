@@ -1,3 +1,4 @@
+using SacrificialTape.TakeOff;
 using SacrificialTape.Tapes;
 using UnitsNet;
 
@@ -11,7 +12,7 @@ internal static class StockReader
     private static readonly string[] Columns =
         ["stock", "foil_um", "foil_tolerance_um", "adhesive_um", "facing_um", "width_mm", "roll_m"];
 
-    internal static IReadOnlyDictionary<string, StripStock>? Read(string folder, List<SurveyFault> faults)
+    internal static IReadOnlyDictionary<string, StripStock>? Read(string folder, TakeOffChoices? takeOff, List<SurveyFault> faults)
     {
         CsvTable? table = CsvTable.Read(folder, File, Columns, faults);
         if (table is null)
@@ -24,6 +25,11 @@ internal static class StockReader
         {
             string name = row.Text("stock");
             StripStock? strip = Strip(row);
+            if (strip is not null && takeOff is not null && strip.RollLength.Meters < 2 * takeOff.ShortestPiece.Meters)
+            {
+                row.Fault("roll_m", FormattableString.Invariant($"A roll of {strip.RollLength.Meters} m is shorter than two of the shortest pieces worth splicing in, {takeOff.ShortestPiece.Meters} m each (choices.csv, shortest_piece_m)."));
+            }
+
             if (strip is not null && !stock.TryAdd(name, strip))
             {
                 row.Fault("stock", $"'{name}' stands twice.");

@@ -9,7 +9,7 @@ internal static class SurveyReader
     internal static Job? Read(string folder, List<SurveyFault> faults)
     {
         SurveyChoices? choices = SurveyChoices.Read(folder, faults);
-        IReadOnlyDictionary<string, StripStock>? stock = StockReader.Read(folder, faults);
+        IReadOnlyDictionary<string, StripStock>? stock = StockReader.Read(folder, choices?.TakeOff, faults);
         CsvTable? table = CsvTable.Read(folder, LineReader.File, LineReader.Columns, faults);
         if (choices is null || stock is null || table is null)
         {

@@ -171,9 +171,14 @@ internal static class TableReport
         table.AddRow("Rolls", Number(estimate.TakeOff.Stocks.Sum(static stock => stock.Rolls), 0));
         table.AddRow("Zinc bought, kg", Number(estimate.TakeOff.ZincBought.Kilograms, 1));
         table.AddRow("Zinc on the steel, kg", Number(estimate.TakeOff.ZincLaid.Kilograms, 1));
-        table.AddRow("Lines that stop", Number(estimate.Lines.Count(static line => line.Findings.Any(static finding => finding.Severity == Severity.Stop)), 0));
+        table.AddRow("Of the strip, m on lines that stop", Number(Stopped(estimate).Sum(static line => line.StripLength.Meters), 1));
+        table.AddRow("Lines that stop", Number(Stopped(estimate).Count(), 0));
         return table;
     }
+
+    // They are in the order all the same: whether to leave them out is for the estimator to say.
+    private static IEnumerable<LineEstimate> Stopped(JobEstimate estimate) =>
+        estimate.Lines.Where(static line => line.Findings.Any(static finding => finding.Severity == Severity.Stop));
 
     private static string Verdict(LineEstimate line)
     {
@@ -183,7 +188,12 @@ internal static class TableReport
         }
 
         string verdict = line.Findings.Any(static finding => finding.Rule.Id == RuleIds.LifeMayFallShort) ? "may fall short" : "lasts";
-        return line.Findings.Any(static finding => finding.Severity == Severity.Stop) ? "STOP, see findings" : verdict;
+        return line.Findings.Max(static finding => finding.Severity) switch
+        {
+            Severity.Stop => "STOP, see findings",
+            Severity.Warning => verdict + ", see findings",
+            _ => verdict,
+        };
     }
 
     private static string Range(LawLife life) => $"{Years(life.Earliest)} to {Years(life.Latest)}";

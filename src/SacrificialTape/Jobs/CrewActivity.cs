@@ -3,8 +3,11 @@ namespace SacrificialTape.Jobs;
 /// <summary>What a crew does on a line, in working order.</summary>
 public enum CrewActivity
 {
+    /// <summary>Do not begin: a finding stops the line.</summary>
+    Stop = 0,
+
     /// <summary>Degrease, brush, wipe, dry.</summary>
-    Clean = 0,
+    Clean,
 
     /// <summary>Bare the contact windows in the paint.</summary>
     Windows,

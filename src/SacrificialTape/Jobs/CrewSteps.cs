@@ -1,13 +1,26 @@
 using System.Globalization;
 using SacrificialTape.Contact;
+using SacrificialTape.Rules;
 
 namespace SacrificialTape.Jobs;
 
 /// <summary>The working order of a line, from the trade's common practice (no source).</summary>
 internal static class CrewSteps
 {
-    internal static IEnumerable<CrewStep> For(SurveyLine line)
+    internal static IEnumerable<CrewStep> For(SurveyLine line, IEnumerable<Finding> findings)
     {
+        Finding[] stops = [.. findings.Where(static finding => finding.Severity == Severity.Stop)];
+        if (stops.Length > 0)
+        {
+            // Nobody on site reads on past the first step: a line that must not be taped has no others.
+            foreach (Finding stop in stops)
+            {
+                yield return new(CrewActivity.Stop, $"Do not begin. {stop.Message}");
+            }
+
+            yield break;
+        }
+
         yield return new(CrewActivity.Clean, Clean(line));
         if (line.Steel.WindowsInPaint is { Count: > 0 } windows)
         {

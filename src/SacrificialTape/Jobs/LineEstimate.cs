@@ -39,8 +39,8 @@ public sealed record LineEstimate
     /// <summary>Length of all strips.</summary>
     public Length StripLength => Length.FromMicrometers(this.StripUm);
 
-    /// <summary>What the crew does, in order. Made anew on each call.</summary>
-    public ValueList<CrewStep> CrewSteps => new(Jobs.CrewSteps.For(this.Line));
+    /// <summary>What the crew does, in order; where a finding stops the line, that and nothing else. Made anew on each call.</summary>
+    public ValueList<CrewStep> CrewSteps => new(Jobs.CrewSteps.For(this.Line, this.Findings));
 
     internal double StripUm => Sum(this.Line.Lay.Strips) + (this.Line.Welds is { } welds ? Sum(welds.Strips) : 0);
 

@@ -42,7 +42,7 @@ public sealed record AlongPipeLay : ParallelLay
     /// <inheritdoc/>
     public override string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"Lay {this.StripsRound} strip(s) along the pipe, a new one every {this.SpacingMm:0.0} mm round it (lap {this.LapMm:0.0} mm).");
+        $"Lay {this.StripsRound} strip(s) along the pipe, a new one every {this.SpacingMm:0.0} mm round it (lap {this.LapMm:0.0} mm).{this.Choices.Repeated}");
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Judge(RuleSet rules, string subject)

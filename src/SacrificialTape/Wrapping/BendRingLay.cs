@@ -109,7 +109,7 @@ public sealed record BendRingLay : ILay
     /// <inheritdoc/>
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"Lay {this.Rings} ring(s) square round the bend, a new one every {this.Stock.WidthMm - this.outsideLapMm.Bare:0.0} mm along its outside (lap {this.outsideLapMm.Bare:0.0} mm there, {this.insideLapMm.Bare:0.0} mm inside). The first and the last lap {this.outsideLapMm.Bare:0.0} mm on the tape of the straight pipe. Lap each {this.Choices.EndLapMm:0.#} mm on itself. Press the inside first, work the puckers of the outside flat toward the edge.");
+        $"Lay {this.Rings} ring(s) square round the bend, a new one every {this.Stock.WidthMm - this.outsideLapMm.Bare:0.0} mm along its outside (lap {this.outsideLapMm.Bare:0.0} mm there, {this.insideLapMm.Bare:0.0} mm inside). The first and the last lap {this.outsideLapMm.Bare:0.0} mm on the tape of the straight pipe. Lap each {this.Choices.EndLapMm:0.#} mm on itself. Press the inside first, work the puckers of the outside flat toward the edge.{this.Choices.Repeated}");
 
     /// <summary>The widest strip whose edges keep within both limits; the narrower of the two.</summary>
     /// <param name="bend">The bend.</param>

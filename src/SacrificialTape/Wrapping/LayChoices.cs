@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using UnitsNet;
@@ -43,6 +44,11 @@ public sealed record LayChoices
 
     /// <summary>How the strip is laid.</summary>
     public ApplicationMethod Method { get; }
+
+    /// <summary>The end of an instruction: nothing for a single pass.</summary>
+    internal string Repeated => this.Passes == 1
+        ? string.Empty
+        : string.Create(CultureInfo.InvariantCulture, $" Do all this {this.Passes} times, one pass over the other, with the laps of a pass not on the laps of the one below.");
 
     internal double EndLapMm => this.endLapMm.Bare;
 

@@ -40,10 +40,10 @@ public sealed record RingLay : ParallelLay
 
     /// <inheritdoc/>
     public override string Instruction => this.Rings == 1
-        ? string.Create(CultureInfo.InvariantCulture, $"Lay 1 ring, lapped {this.Choices.EndLapMm:0.#} mm on itself.")
+        ? string.Create(CultureInfo.InvariantCulture, $"Lay 1 ring, lapped {this.Choices.EndLapMm:0.#} mm on itself.{this.Choices.Repeated}")
         : string.Create(
             CultureInfo.InvariantCulture,
-            $"Lay {this.Rings} rings, a new one every {this.SpacingMm:0.0} mm (lap {this.LapMm:0.0} mm), each lapped {this.Choices.EndLapMm:0.#} mm on itself.");
+            $"Lay {this.Rings} rings, a new one every {this.SpacingMm:0.0} mm (lap {this.LapMm:0.0} mm), each lapped {this.Choices.EndLapMm:0.#} mm on itself.{this.Choices.Repeated}");
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Judge(RuleSet rules, string subject)

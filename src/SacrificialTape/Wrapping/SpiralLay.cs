@@ -82,7 +82,7 @@ public sealed record SpiralLay : ILay
     /// <inheritdoc/>
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"Mark the pipe {this.Geometry.Solution.AdvanceMm:0.0} mm apart along its axis. {(this.Choices.Method == ApplicationMethod.WrappingHead ? "Set the wrapping head to the outside diameter; after one turn the same wheel must land on the second mark." : "After one turn the same edge must land on the second mark.")} Lap across the strip {this.Geometry.Solution.TrueLapMm:0.0} mm, angle {this.Geometry.Solution.AngleDegrees:0.0} deg.{(this.Ends.LevelTurnsAtEachEnd == 0 ? " Run the slanted ends past the pipe and trim them flush." : string.Create(CultureInfo.InvariantCulture, $" Close each end with {this.Ends.LevelTurnsAtEachEnd} level turn(s), lapped {this.Choices.EndLapMm:0.#} mm on itself."))}");
+        $"Mark the pipe {this.Geometry.Solution.AdvanceMm:0.0} mm apart along its axis. {(this.Choices.Method == ApplicationMethod.WrappingHead ? "Set the wrapping head to the outside diameter; after one turn the same wheel must land on the second mark." : "After one turn the same edge must land on the second mark.")} Lap across the strip {this.Geometry.Solution.TrueLapMm:0.0} mm, angle {this.Geometry.Solution.AngleDegrees:0.0} deg.{(this.Ends.LevelTurnsAtEachEnd == 0 ? " Run the slanted ends past the pipe and trim them flush." : string.Create(CultureInfo.InvariantCulture, $" Close each end with {this.Ends.LevelTurnsAtEachEnd} level turn(s), lapped {this.Choices.EndLapMm:0.#} mm on itself."))}{this.Choices.Repeated}");
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)

@@ -53,9 +53,18 @@ public sealed class JobTests
     public void The_crew_cleans_first_and_looks_last()
     {
         ValueList<CrewStep> steps = SampleJob.Make().Estimate().Lines[0].CrewSteps;
-        Assert.Equal(Enum.GetValues<CrewActivity>(), steps.Select(static step => step.Activity));
+        Assert.Equal(Enum.GetValues<CrewActivity>().Except([CrewActivity.Stop]), steps.Select(static step => step.Activity));
         Assert.Contains("0.20 m long along each of 2 weld(s) round the pipe", steps[2].Text, StringComparison.Ordinal);
         Assert.Contains("3 contact window(s) of 12.5 cm2", steps[1].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_line_that_must_not_be_taped_tells_the_crew_that_and_nothing_else()
+    {
+        LineEstimate stopped = SampleJob.Make().Estimate().Lines[2];
+        Assert.Contains(stopped.Findings, static one => one.Severity == Severity.Stop);
+        Assert.All(stopped.CrewSteps, static step => Assert.Equal(CrewActivity.Stop, step.Activity));
+        Assert.Equal(stopped.Findings.Count(static one => one.Severity == Severity.Stop), stopped.CrewSteps.Count);
     }
 
     [Fact]
