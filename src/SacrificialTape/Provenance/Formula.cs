@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 
 /// <summary>A formula as the workings show it: result, expression, symbols and basis.</summary>
 /// <remarks>
-/// The expression is plain arithmetic with the functions <c>sin cos tan asin atan sqrt pow min max floor ceil</c>;
+/// The expression is plain arithmetic with the functions <c>sin cos tan asin atan sqrt pow ln min max floor ceil</c>;
 /// angles in them are in radians, <c>pi</c> is the number, <c>floor</c> and <c>ceil</c> carry the library's relative
 /// allowance of 1e-9. A test evaluates it from the numbers shown and must get the number shown.
 /// </remarks>

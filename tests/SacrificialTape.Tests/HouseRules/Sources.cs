@@ -122,7 +122,7 @@ public sealed class Sources
     {
         Assert.All(Library.Formulas, static one =>
         {
-            string[] known = ["sin", "cos", "tan", "asin", "atan", "sqrt", "pow", "min", "max", "floor", "ceil", "pi"];
+            string[] known = ["sin", "cos", "tan", "asin", "atan", "sqrt", "pow", "ln", "min", "max", "floor", "ceil", "pi"];
             IEnumerable<string> written = System.Text.RegularExpressions.Regex
                 .Matches(one.Formula.Expression, "(?<![0-9.])[A-Za-z_][A-Za-z_0-9]*")
                 .Select(static match => match.Value)

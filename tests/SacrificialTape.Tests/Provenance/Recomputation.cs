@@ -24,6 +24,7 @@ internal static class Recomputation
         One(expression, "asin", Math.Asin);
         One(expression, "atan", Math.Atan);
         One(expression, "sqrt", Math.Sqrt);
+        One(expression, "ln", Math.Log);
         One(expression, "floor", static x => Math.Floor(x + (Math.Abs(x) * Allowance)));
         One(expression, "ceil", static x => Math.Ceiling(x - (Math.Abs(x) * Allowance)));
         Two(expression, "pow", Math.Pow);
