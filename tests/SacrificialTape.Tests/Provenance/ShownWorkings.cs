@@ -9,7 +9,7 @@ namespace SacrificialTape.Tests.Provenance;
 
 /// <summary>What the workings show can be worked out again by anyone, and comes to what the result says.</summary>
 [Properties(Arbitrary = [typeof(Cases)], MaxTest = 150)]
-public sealed class ShownWorkings
+public sealed partial class ShownWorkings
 {
     [Property]
     public void Of_a_pipe(SpiralCase given)
@@ -186,6 +186,7 @@ public sealed class ShownWorkings
         this.Of_a_life(new LossCase(0.1, 10, 0.813));
         this.Of_bare_contact(new SpanCase(1000, 100, 10));
         this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
+        this.Of_fittings(new SpanCase(1000, 100, 10));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)

@@ -1,0 +1,42 @@
+namespace SacrificialTape.Provenance;
+
+/// <content>Dimensions of pipe fittings, flanges and dished heads.</content>
+public static partial class References
+{
+    /// <summary>Length of butt-weld reducers.</summary>
+    public static SourceReference ReducerLengths { get; } = new(
+        "asme-b16-9-reducers",
+        "ASME B16.9",
+        "reducers, dimension H",
+        "End-to-end length in mm by the large end, NPS 1 to 24",
+        SourceReading.Recalled);
+
+    /// <summary>Centre-to-end dimensions of equal butt-weld tees.</summary>
+    public static SourceReference EqualTees { get; } = new(
+        "asme-b16-9-tees",
+        "ASME B16.9",
+        "straight tees, dimensions C and M, through a published table of them",
+        "Centre to end of run and outlet in mm, NPS 1/2 to 48; tolerance 2 mm to NPS 24, 5 mm at NPS 48",
+        SourceReading.SecondHand);
+
+    /// <summary>Centre-to-end dimension of the branch of reducing butt-weld tees.</summary>
+    public static SourceReference ReducingTees { get; } = new(
+        "asme-b16-9-reducing-tees",
+        "ASME B16.9",
+        "reducing tees, dimension M",
+        "Centre to end of the reduced outlet in mm, NPS 2 to 12",
+        SourceReading.Recalled);
+
+    /// <summary>Length and form of butt-weld caps.</summary>
+    public static SourceReference CapLengths { get; } = new(
+        "asme-b16-9-caps",
+        "ASME B16.9",
+        "caps, dimension E",
+        "Overall length in mm, NPS 1/2 to 24; ellipsoidal form",
+        SourceReading.Recalled);
+
+    private static IEnumerable<SourceReference> Fittings =>
+    [
+        ReducerLengths, EqualTees, ReducingTees, CapLengths,
+    ];
+}

@@ -1,0 +1,33 @@
+using SacrificialTape.Quantities;
+using UnitsNet;
+
+namespace SacrificialTape.Surfaces;
+
+/// <summary>What is accepted as a dimension of a fitting, a head or a vessel.</summary>
+internal static class FittingRanges
+{
+    private static readonly AcceptedRange Diameter = AcceptedRange.Between(1, 100_000, "mm");
+    private static readonly AcceptedRange Extent = AcceptedRange.Between(1, 1e6, "mm");
+    private static readonly AcceptedRange Flange = AcceptedRange.Between(0, 100_000, "mm");
+    private static readonly AcceptedRange Plate = AcceptedRange.AboveUpTo(0, 1000, "mm");
+
+    /// <summary>A diameter: 1 mm to 100 m.</summary>
+    internal static double DiameterMm(Length given, string parameter) =>
+        Diameter.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A length, a depth or a radius: 1 mm to 1000 m.</summary>
+    internal static double ExtentMm(Length given, string parameter) =>
+        Extent.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A straight flange, which a head may lack: 0 to 100 m.</summary>
+    internal static double StraightFlangeMm(Length given, string parameter) =>
+        Flange.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A plate thickness: more than 0, at most 1 m.</summary>
+    internal static double ThicknessMm(Length given, string parameter) =>
+        Plate.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>Checks a number against bounds that depend on another dimension.</summary>
+    internal static double Within(double value, double low, double high, string parameter) =>
+        AcceptedRange.Between(low, high, "mm").Check(value, parameter);
+}
