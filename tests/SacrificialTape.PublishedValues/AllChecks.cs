@@ -18,6 +18,7 @@ internal static class AllChecks
         ButtWeldFittingChecks.Group,
         ReducerAreaChecks.Group,
         TeeAreaChecks.Group,
+        HeadAreaChecks.Group,
         ZincSheetConversionChecks.Group,
         HotDipMassChecks.Group,
         CorrosivityCategoryChecks.Group,

@@ -82,10 +82,32 @@ internal static class Sources
         "Stock 110; 48 of 20, 35 of 45, 24 of 50, 10 of 55, 8 of 75: 47 at best",
         SourceReading.Recalled);
 
+    internal static SourceReference TankHeadTests { get; } = new(
+        "fluids-tests-heads",
+        "Test suite of the open library fluids (MIT licence)",
+        "tests of tank geometry",
+        "Outside area of a full cone, a half sphere and a half spheroid of diameter 2: 4.442882938158366, 6.283185307179586, 6.278996936093318",
+        SourceReading.FirstHand);
+
+    internal static SourceReference EllipsoidalFactor { get; } = new(
+        "handbook-two-to-one",
+        "Pressure vessel handbooks",
+        "2:1 ellipsoidal head",
+        "Area 1.084 times the diameter squared",
+        SourceReading.Recalled);
+
+    internal static SourceReference TorisphericalFactor { get; } = new(
+        "handbook-torispherical",
+        "Pressure vessel handbooks",
+        "torispherical head, crown radius D, knuckle radius 0.06 D",
+        "Area 0.931 times the diameter squared",
+        SourceReading.Recalled);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
+        TankHeadTests, EllipsoidalFactor, TorisphericalFactor,
     ];
 }

@@ -35,8 +35,24 @@ public static partial class References
         "Overall length in mm, NPS 1/2 to 24; ellipsoidal form",
         SourceReading.Recalled);
 
+    /// <summary>Torispherical heads of the Klöpper form.</summary>
+    public static SourceReference KloepperForm { get; } = new(
+        "din-28011",
+        "DIN 28011",
+        "form and depth",
+        "Inside crown radius = outside diameter, inside knuckle radius = 0.1 of it; inside depth 0.1935 Da - 0.455 s",
+        SourceReading.Recalled);
+
+    /// <summary>Torispherical heads of the Korbbogen form.</summary>
+    public static SourceReference KorbbogenForm { get; } = new(
+        "din-28013",
+        "DIN 28013",
+        "form and depth",
+        "Inside crown radius = 0.8, inside knuckle radius = 0.154 of the outside diameter; inside depth 0.255 Da - 0.635 s",
+        SourceReading.Recalled);
+
     private static IEnumerable<SourceReference> Fittings =>
     [
-        ReducerLengths, EqualTees, ReducingTees, CapLengths,
+        ReducerLengths, EqualTees, ReducingTees, CapLengths, KloepperForm, KorbbogenForm,
     ];
 }

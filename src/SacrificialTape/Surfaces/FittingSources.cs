@@ -12,4 +12,8 @@ internal static class FittingSources
     internal static Basis ReducingTees { get; } = Basis.From(References.ReducingTees);
 
     internal static Basis Caps { get; } = Basis.From(References.CapLengths);
+
+    internal static Basis Kloepper { get; } = Basis.From(References.KloepperForm);
+
+    internal static Basis Korbbogen { get; } = Basis.From(References.KorbbogenForm);
 }

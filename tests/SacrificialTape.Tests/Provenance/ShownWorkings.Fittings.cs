@@ -16,7 +16,22 @@ public sealed partial class ShownWorkings
             new ConcentricReducer(Mm(large), Mm(Math.Max(1, small)), Mm(given.WidthMm)),
             new EccentricReducer(Mm(large), Mm(Math.Max(1, small)), Mm(given.WidthMm)),
             new Tee(Mm(large), Mm(Math.Max(1, small)), Mm(large), Mm(large)),
+            HemisphericalHead.FromOutside(Mm(large), Mm(given.LapMm)),
+            EllipsoidalHead.FromOutside(Mm(large), Mm(1 + (large * given.LapMm / given.WidthMm)), Mm(given.LapMm)),
+            EllipsoidalHead.FromInside(Mm(large), Mm(1 + (large * given.LapMm / given.WidthMm)), Mm(10), Mm(given.LapMm)),
+            EllipsoidalHead.FromInside(Mm(large), Mm(large / 2), Mm(10), Mm(given.LapMm)),
+            EllipsoidalHead.FromInside(Mm(large), Mm(large), Mm(10), Mm(given.LapMm)),
+            EllipsoidalHead.TwoToOneFromInside(Mm(large), Mm(10), Mm(given.LapMm)),
+            TorisphericalHead.FromOutside(Mm(large), Mm(large * (0.5 + (given.LapMm / given.WidthMm))), Mm(large * 0.06), Mm(given.LapMm)),
+            TorisphericalHead.FromOutside(Mm(large), Mm(large), Mm(large / 2), Mm(given.LapMm)),
+            TorisphericalHead.Kloepper(Mm(large), Mm(large / 100), Mm(given.LapMm)),
+            ConicalHead.FromOutside(Mm(large), Mm(given.WidthMm), Mm(given.LapMm)),
+            FlatHead.FromOutside(Mm(large), Mm(given.LapMm)),
+            Cap.FromOutside(Mm(large), Mm(large)),
         ];
         Assert.All(surfaces, static surface => Ends(Checked(surface), surface.Area.SquareMeters));
+        Assert.All(surfaces.OfType<Head>(), static head => Ends(Checked(head), head.DishArea.SquareMeters));
+        var torisphere = TorisphericalHead.Korbbogen(Mm(large), Mm(large / 100), Mm(given.LapMm));
+        Near.Equal(torisphere.Depth.Millimeters, Checked(torisphere)["h_o"], 1e-12);
     }
 }
