@@ -19,6 +19,8 @@ internal static class AllChecks
         ReducerAreaChecks.Group,
         TeeAreaChecks.Group,
         HeadAreaChecks.Group,
+        ShellAreaChecks.Group,
+        FlangeChecks.Group,
         ZincSheetConversionChecks.Group,
         HotDipMassChecks.Group,
         CorrosivityCategoryChecks.Group,

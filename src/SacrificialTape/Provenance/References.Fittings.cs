@@ -35,6 +35,22 @@ public static partial class References
         "Overall length in mm, NPS 1/2 to 24; ellipsoidal form",
         SourceReading.Recalled);
 
+    /// <summary>Flanges of class 150.</summary>
+    public static SourceReference FlangesClass150 { get; } = new(
+        "asme-b16-5-class-150",
+        "ASME B16.5",
+        "class 150, through two published tables that agree within 1 mm",
+        "Outside diameter, thickness including the raised face, bolt circle, bolt holes, raised-face diameter, NPS 1/2 to 24",
+        SourceReading.SecondHand);
+
+    /// <summary>Height of the raised face of class 150.</summary>
+    public static SourceReference RaisedFaceHeight { get; } = new(
+        "asme-b16-5-raised-face",
+        "ASME B16.5",
+        "class 150, raised face",
+        "Height of the raised face 1.6 mm (1/16 in); some editions print 2 mm",
+        SourceReading.Recalled);
+
     /// <summary>Torispherical heads of the Klöpper form.</summary>
     public static SourceReference KloepperForm { get; } = new(
         "din-28011",
@@ -53,6 +69,6 @@ public static partial class References
 
     private static IEnumerable<SourceReference> Fittings =>
     [
-        ReducerLengths, EqualTees, ReducingTees, CapLengths, KloepperForm, KorbbogenForm,
+        ReducerLengths, EqualTees, ReducingTees, CapLengths, FlangesClass150, RaisedFaceHeight, KloepperForm, KorbbogenForm,
     ];
 }

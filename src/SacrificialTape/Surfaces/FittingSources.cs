@@ -13,6 +13,10 @@ internal static class FittingSources
 
     internal static Basis Caps { get; } = Basis.From(References.CapLengths);
 
+    internal static Basis Flanges { get; } = Basis.From(References.FlangesClass150);
+
+    internal static Basis RaisedFace { get; } = Basis.From(References.RaisedFaceHeight);
+
     internal static Basis Kloepper { get; } = Basis.From(References.KloepperForm);
 
     internal static Basis Korbbogen { get; } = Basis.From(References.KorbbogenForm);

@@ -28,9 +28,19 @@ public sealed partial class ShownWorkings
             ConicalHead.FromOutside(Mm(large), Mm(given.WidthMm), Mm(given.LapMm)),
             FlatHead.FromOutside(Mm(large), Mm(given.LapMm)),
             Cap.FromOutside(Mm(large), Mm(large)),
+            new Shell(Mm(large), Mm(given.WidthMm), ShellAxis.Upright),
+            new Shell(
+                Mm(large),
+                Mm(10 * large),
+                ShellAxis.Lying,
+                [ShellOpening.Round(Mm(Math.Max(1, small)), 2), ShellOpening.Rectangular(Mm(large / 2), Mm(large / 3)), ShellOpening.Round(Mm(large / 2))]),
+            new Flange(Mm(3 * large), Mm(given.WidthMm), Mm(large), Mm(1.1 * large), 8, Mm(large / 10), FlangeParts.Rim | FlangeParts.Back | FlangeParts.Front),
+            new Flange(Mm(3 * large), Mm(given.WidthMm), Mm(large), Mm(1.1 * large), 0, Mm(0), FlangeParts.Back),
+            new Flange(FlangeSize.Class150(PipeSize.FromNps("6")), Mm(168.3), FlangeParts.Rim | FlangeParts.Front),
         ];
         Assert.All(surfaces, static surface => Ends(Checked(surface), surface.Area.SquareMeters));
         Assert.All(surfaces.OfType<Head>(), static head => Ends(Checked(head), head.DishArea.SquareMeters));
+        Ends(Checked(FlangeSize.Class150(PipeSize.FromNps("4"))), 23.9 - 1.6);
         var torisphere = TorisphericalHead.Korbbogen(Mm(large), Mm(large / 100), Mm(given.LapMm));
         Near.Equal(torisphere.Depth.Millimeters, Checked(torisphere)["h_o"], 1e-12);
     }
