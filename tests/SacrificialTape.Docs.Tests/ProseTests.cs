@@ -71,6 +71,31 @@ public class ProseTests
     }
 
     [Fact]
+    public void Heads_shells_and_flanges_by_hand()
+    {
+        const string Page = "docs/surfaces-fittings.md";
+        double e = Math.Sqrt(0.75);
+        double dish = Math.PI + (0.25 * Math.PI / e * Math.Log((1 + e) * 2));
+        Says(Page, $"= {e:0.00000}$; $\\pi + \\frac{{0.25\\,\\pi}}{{{e:0.00000}}}\\ln({1 + e:0.00000} \\cdot 2) = {dish:0.0000}$ m²");
+        double outside = EllipsoidalHead.TwoToOneFromInside(Length.FromMeters(2), Length.FromMillimeters(10), Length.Zero).Area.SquareMeters;
+        Says(Page, $"would have missed {outside - dish:0.0000} m² on the second, {100 * (outside - dish) / outside:0.0} %");
+
+        double phi = Math.Asin(790.0 / 1800);
+        double phiKorbbogen = Math.Asin((1000.0 - 318) / (1610 - 318));
+        Says(Page, $"Klöpper sum lies {2010 - (1800 * Math.Cos(phi)) - 10 - ((0.1935 * 2000) - 4.55):0.0} mm below");
+        Says(Page, $"Korbbogen sum {(0.255 * 2000) - 6.35 - (1610 - (1292 * Math.Cos(phiKorbbogen)) - 10):0.0} mm above");
+
+        double circle = Math.PI * 0.61 * 0.61 / 4;
+        double hole = (24 * Math.PI) - 0.96 - new Shell(
+            Length.FromMeters(3), Length.FromMeters(8), ShellAxis.Upright,
+            [ShellOpening.Round(Length.FromMillimeters(610)), ShellOpening.Rectangular(Length.FromMillimeters(1200), Length.FromMillimeters(800))]).Area.SquareMeters;
+        Says(Page, $"= {24 * Math.PI:0.000}$ m²; the door takes 0.960 m², and the circle of the manway {circle:0.000} m², which the curve makes {hole:0.000} m²");
+        Says(Page, $"22.3 = {Math.Floor(Math.PI * 229 * 22.3 / 1000):0}\\,{(Math.PI * 229 * 22.3) % 1000:000}$ mm²");
+        double back = Math.PI / 4 * ((229 * 229) - (114.3 * 114.3) - (8 * 19 * 19));
+        Says(Page, $"= {Math.Floor(back / 1000):0}\\,{back % 1000:000}$ mm²");
+    }
+
+    [Fact]
     public void Windows_by_hand()
     {
         Says("docs/contact.md", $"are 1000 cm2 on 12 m2, or {25 * 40 / 12.0:0.0} cm2/m2; 1200 cm2 are wanted, which is {1200 / 40} windows");
