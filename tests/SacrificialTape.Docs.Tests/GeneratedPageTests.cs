@@ -51,7 +51,9 @@ public class GeneratedPageTests
         {
             RuleKind.Minimum => $"at least {limit}",
             RuleKind.Maximum => $"at most {limit}",
-            _ => $"taken as {limit}",
+            RuleKind.Below => $"below {limit}",
+            RuleKind.Allowance => $"taken as {limit}",
+            _ => throw new ArgumentOutOfRangeException(nameof(rule), rule.Kind, "Say how the page prints this kind."),
         };
 
     private static string Mark(SourceReading reading) => reading switch

@@ -22,8 +22,10 @@ public sealed record BareContact : IHasWorkings
     {
         ArgumentNullException.ThrowIfNull(windows);
         double m2 = AcceptedRange.Above(0, "m2").Check(UnitConversions.SquareMeters(covered), nameof(covered));
-        this.coveredM2 = new StoredNumber(
-            AcceptedRange.AtLeast(windows.Count * windows.WindowM2, "m2").Noting("the windows").Check(m2, nameof(covered)));
+        double bare = windows.Count * windows.WindowM2;
+        this.coveredM2 = new StoredNumber(WithAllowance.AtLeast(m2, bare)
+            ? m2
+            : throw AcceptedRange.AtLeast(bare, "m2").Noting("the windows").Refuse(m2, nameof(covered)));
         this.Windows = windows;
     }
 

@@ -11,7 +11,7 @@ internal static class BareContactFormulas
     internal static Formula Ratio { get; } = new(
         "contact.bare-ratio",
         new Symbol("q", "Bare steel under the tape", TradeUnit.SquareCentimeterPerSquareMeter),
-        "n * a * 10000 / A",
+        "min(1, n * a / A) * 10000",
         @"\frac{10^{4}\,n\,a}{A}",
         Share,
         [

@@ -10,8 +10,8 @@ internal static class BareContactKernel
     internal static double RatioCm2PerM2<TSteps>(int windows, double windowM2, double coveredM2, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        // The share first: it is at most 1 to the last digit, so that a surface all window is 10 000 and not a digit more.
-        double ratio = windows * windowM2 / coveredM2 * 10_000;
+        // Windows are never larger than the surface; only rounding could make a surface that is all window more than that.
+        double ratio = Math.Min(1, windows * windowM2 / coveredM2) * 10_000;
         if (TSteps.Records)
         {
             steps.Add(BareContactFormulas.Ratio, [windows, windowM2, coveredM2], ratio);

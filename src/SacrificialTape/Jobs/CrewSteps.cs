@@ -1,6 +1,7 @@
 using System.Globalization;
 using SacrificialTape.Contact;
 using SacrificialTape.Rules;
+using SacrificialTape.Wrapping;
 
 namespace SacrificialTape.Jobs;
 
@@ -40,8 +41,8 @@ internal static class CrewSteps
     }
 
     private static string Clean(SurveyLine line) => line.Steel.WindowsInPaint is null
-        ? "Degrease, wire-brush by machine, wipe with solvent, let it dry completely. No primer. Mind fumes and sparks; follow the site's permit."
-        : "Take off loose paint, degrease, roughen the sound paint, wipe, let it dry completely. Have old paint tested for lead and chromate first and follow local rules.";
+        ? "Degrease, wire-brush by machine, wipe with solvent, let it dry completely. No primer. If there is or was paint, have it tested for lead and chromate before anyone brushes it, and follow local rules. Mind fumes and sparks, heat, pressure and height; follow the site's permit."
+        : "Take off loose paint, degrease, roughen the sound paint, wipe, let it dry completely. Have old paint tested for lead and chromate first and follow local rules. Mind fumes, heat, pressure and height; follow the site's permit.";
 
     private static string Windows(ContactWindows windows) => string.Create(
         CultureInfo.InvariantCulture,
@@ -51,7 +52,11 @@ internal static class CrewSteps
         CultureInfo.InvariantCulture,
         $"Press a strip {welds.Stock.WidthMm:0.#} mm wide and {(seam.SeamLength.Millimeters + (seam.Closed ? welds.EndLap.Millimeters : 0)) / 1000:0.00} m long along each of {seam.Count} weld(s) {(seam.Closed ? "round the pipe" : "along the pipe")}.")));
 
-    private static string Direction(SurveyLine line) => line.Steel.Orientation == Orientation.Vertical
-        ? " Work from the bottom up, so that each lap sheds water."
-        : " Let the free edge of an end lap face down on the side of the pipe, not at its lowest point.";
+    private static string Direction(SurveyLine line) => (line.Steel.Orientation, line.Lay.Course) switch
+    {
+        (Orientation.Vertical, StripCourse.Round or StripCourse.RoundWithEndLap) => " Work from the bottom up, so that each lap sheds water.",
+        (Orientation.Horizontal, StripCourse.RoundWithEndLap) => " Let the free edge of an end lap face down on the side of the pipe, not at its lowest point.",
+        (Orientation.Horizontal, StripCourse.Along) => " Work from the bottom up on both sides, so that each lap sheds water.",
+        _ => string.Empty,
+    };
 }

@@ -28,7 +28,8 @@ internal static class LineEstimator
         return
         [
             .. SteelFindings(line, rules),
-            .. StockFindings(line, rules),
+            .. StockRules.Judge(line.Lay.Stock, rules, line.Tag),
+            .. WeldFindings(line, rules),
             .. lay,
             .. line.Contact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
@@ -41,6 +42,7 @@ internal static class LineEstimator
         {
             SubstrateMetal.Magnesium => RuleIds.Magnesium,
             SubstrateMetal.StainlessSteel => RuleIds.StainlessSteel,
+            SubstrateMetal.Aluminium => RuleIds.Aluminium,
             SubstrateMetal.HighStrengthSteel => RuleIds.HighStrengthSteel,
             _ => null,
         };
@@ -51,6 +53,11 @@ internal static class LineEstimator
 
         if (line.Steel.ServiceTemperature is not { } temperature)
         {
+            if (line.Steel.WetInService)
+            {
+                yield return rules[RuleIds.WetTemperatureUnknown].State(line.Tag);
+            }
+
             yield break;
         }
 
@@ -72,19 +79,31 @@ internal static class LineEstimator
         }
     }
 
-    private static IEnumerable<Finding> StockFindings(SurveyLine line, RuleSet rules)
+    private static IEnumerable<Finding> WeldFindings(SurveyLine line, RuleSet rules)
     {
-        StripStock stock = line.Lay.Stock;
-        Measure foil = Measure.Of(stock.Tape.Foil.Thickness);
-        Measure width = Measure.Of(stock.Width);
-        Finding?[] judged =
-        [
-            rules[RuleIds.MinimumFoilThickness].Judge(foil, line.Tag),
-            rules[RuleIds.MaximumFoilThickness].Judge(foil, line.Tag),
-            rules[RuleIds.MinimumStripWidth].Judge(width, line.Tag),
-            rules[RuleIds.MaximumStripWidth].Judge(width, line.Tag),
-            stock.Tape.ConductsAtLaps ? null : rules[RuleIds.FacingFilm].State(line.Tag),
-        ];
-        return judged.OfType<Finding>();
+        if (line.Welds is not { } welds)
+        {
+            yield break;
+        }
+
+        // The same stock is judged once, with the lay.
+        if (!welds.Stock.Equals(line.Lay.Stock))
+        {
+            foreach (Finding finding in StockRules.Judge(welds.Stock, rules, line.Tag + " (weld strip)"))
+            {
+                yield return finding;
+            }
+        }
+
+        if (!welds.Stock.Tape.ConductsAtLaps)
+        {
+            yield return rules[RuleIds.FacingFilmUnderLay].State(line.Tag);
+        }
+
+        if (welds.Seams.Any(static seam => seam.Closed)
+            && rules[RuleIds.MinimumEndLap].Judge(Measure.Of(welds.EndLap), line.Tag + " (weld strip)") is { } endLap)
+        {
+            yield return endLap;
+        }
     }
 }

@@ -132,6 +132,14 @@ public static partial class References
         "Susceptibility rises sharply above 1200 MPa tensile strength; fasteners above 1100 MPa are the concern",
         SourceReading.FirstHand);
 
+    /// <summary>Alkali at aluminium under protection.</summary>
+    public static SourceReference AluminiumAlkali { get; } = new(
+        "mil-hdbk-1004-10-aluminium",
+        "MIL-HDBK-1004/10",
+        "3.3.1.2",
+        "Aluminium under cathodic protection: a 100 mV shift is enough; care above pH 8",
+        SourceReading.FirstHand);
+
     /// <summary>All entries, subject by subject.</summary>
     /// <remarks>Gathered when asked for: the parts of this class are set up in no given order.</remarks>
     public static IReadOnlyList<SourceReference> All => [.. Ground, .. Bends, .. Fittings];
@@ -141,6 +149,6 @@ public static partial class References
         CorrosivityCategories, CorrosivityCategoryExtreme, PowerLawForm, PowerLawExponents,
         LifeProportionalToThickness, LifeToFirstMaintenance, TapingACylinder, MaterialOnARoll,
         PipeSizesAsme, PipeSizesAsmeInch, PipeSizesIso, ZincSheetConversion,
-        PolarityReversal, ZincAnodeTemperature, GalvanicSeries, HighStrengthFasteners,
+        PolarityReversal, ZincAnodeTemperature, GalvanicSeries, HighStrengthFasteners, AluminiumAlkali,
     ];
 }

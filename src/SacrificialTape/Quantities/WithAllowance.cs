@@ -1,7 +1,7 @@
 namespace SacrificialTape.Quantities;
 
 /// <summary>
-/// The one place where numbers are floored, ceiled or held against a bound. Each uses the same relative allowance, so
+/// The one place where numbers are floored, ceiled or held against the bound of a rule; ranges of arguments are exact. Each uses the same relative allowance, so
 /// that an exact half or third lap neither gains nor loses a strip because a division ended one digit short. What the
 /// hand does on site (wander, in millimetres) is a physical allowance and not part of this.
 /// </summary>

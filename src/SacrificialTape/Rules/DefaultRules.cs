@@ -48,6 +48,8 @@ internal static class DefaultRules
             "Do not tape this line. Hot pipe burns: let it cool before anyone works on it, under the site's permit."),
         Statement(RuleIds.FacingFilm, "A facing film that does not conduct lies over the foil", Severity.Warning, Practice,
             "Laps do not conduct and most anode action stops: a barrier first, zinc after. Do not count on it beside bare steel."),
+        Statement(RuleIds.FacingFilmUnderLay, "A film-faced strip lies along a weld under the main lay", Severity.Warning, Practice,
+            "The film keeps the main lay from touching steel or zinc there: take strip without a film along welds."),
     ];
 
     private static IEnumerable<Rule> Service() =>
@@ -57,6 +59,10 @@ internal static class DefaultRules
         Below(RuleIds.WetTemperatureStop, "Wet service temperature", 60, TradeUnit.DegreeCelsius, Severity.Stop,
             Basis.From(References.PolarityReversal, "other sources say 70 degC"),
             "Do not rely on zinc here: it may turn cathodic, and the steel under it corrodes instead. Hot water scalds: work under the site's permit."),
+        Statement(RuleIds.WetTemperatureUnknown, "Wet in service, at a temperature that is not stated", Severity.Warning,
+            Basis.From(References.PolarityReversal), "Find out how warm the water gets: from 50 degC zinc can stop protecting steel."),
+        Statement(RuleIds.Aluminium, "Zinc on aluminium", Severity.Note, Basis.From(References.AluminiumAlkali),
+            "Zinc is usually the anode; watch for alkali at the aluminium where it stays wet."),
         Statement(RuleIds.Magnesium, "Zinc on magnesium", Severity.Stop, Basis.From(References.GalvanicSeries),
             "Do not tape: magnesium is the anode and zinc speeds its attack."),
         Statement(RuleIds.StainlessSteel, "Zinc on stainless steel", Severity.Stop,
@@ -92,7 +98,9 @@ internal static class DefaultRules
         Statement(RuleIds.NoPublishedLife, "No published life of zinc foil on adhesive was found", Severity.Note,
             Basis.Judgement("lives here are those of the zinc itself; that the adhesive lasts as long is not shown by any document"),
             "Plan inspections."),
-        Statement(RuleIds.RecalledLifeValue, "The life rests on numbers recalled from a standard", Severity.Note,
+        Statement(RuleIds.RecalledCategory, "The earliest life rests on recalled bounds of category CX", Severity.Warning,
+            Basis.From(References.CorrosivityCategoryExtreme), "Check them against the document, or measure the rate, before you rely on any life here."),
+        Statement(RuleIds.RecalledLifeValue, "The latest life rests on numbers recalled from a standard", Severity.Note,
             Basis.From(References.PowerLawExponents), "Check them against the document before you rely on the latest life."),
     ];
 

@@ -21,6 +21,11 @@ public sealed record Rule
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
         ArgumentException.ThrowIfNullOrWhiteSpace(remedy);
         ArgumentNullException.ThrowIfNull(basis);
+        if (!Enum.IsDefined(kind) || !Enum.IsDefined(severity))
+        {
+            throw new ArgumentException($"Rule '{id}' is of no known kind or severity.", Enum.IsDefined(kind) ? nameof(severity) : nameof(kind));
+        }
+
         if (limit is null != (kind == RuleKind.Statement))
         {
             throw new ArgumentException(

@@ -48,6 +48,12 @@ public static class RuleIds
     /// <summary>Wet service temperature from which zinc may turn cathodic to steel: do not use it.</summary>
     public const string WetTemperatureStop = "service.wet-temperature.stop";
 
+    /// <summary>Wet in service, at a temperature that the survey does not state.</summary>
+    public const string WetTemperatureUnknown = "service.wet-temperature.unknown";
+
+    /// <summary>Zinc on aluminium.</summary>
+    public const string Aluminium = "substrate.aluminium";
+
     /// <summary>Zinc on magnesium.</summary>
     public const string Magnesium = "substrate.magnesium";
 
@@ -69,7 +75,10 @@ public static class RuleIds
     /// <summary>A facing film that does not conduct.</summary>
     public const string FacingFilm = "tape.facing-film";
 
-    /// <summary>Least overlap of a patch all round its cut-out.</summary>
+    /// <summary>A film-faced strip along a weld, under the main lay.</summary>
+    public const string FacingFilmUnderLay = "tape.facing-film-under-lay";
+
+    /// <summary>Least overlap of a patch all round its cut-out. Carried for teams; nothing evaluates it yet.</summary>
     public const string MinimumPatchMargin = "patch.margin.minimum";
 
     /// <summary>Share of the foil counted as usable before perforation ends its life.</summary>
@@ -84,7 +93,10 @@ public static class RuleIds
     /// <summary>No published life of foil on adhesive exists.</summary>
     public const string NoPublishedLife = "life.no-published-evidence";
 
-    /// <summary>A number that the life rests on was only recalled.</summary>
+    /// <summary>The earliest life rests on bounds of a category that were only recalled.</summary>
+    public const string RecalledCategory = "life.recalled-category";
+
+    /// <summary>A number that the latest life rests on was only recalled.</summary>
     public const string RecalledLifeValue = "life.recalled-value";
 
     /// <summary>Shortest piece of strip worth splicing in.</summary>

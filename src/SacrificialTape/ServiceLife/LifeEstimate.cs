@@ -106,7 +106,12 @@ public sealed record LifeEstimate : IHasWorkings
             yield return rules[RuleIds.LifeMayFallShort].State(subject, AsMeasure(this.Earliest), limit);
         }
 
-        if (this.Exposure.Basis.Kind == BasisKind.Recalled || this.ByLaw.Any(static life => life.Law.Basis.Kind == BasisKind.Recalled))
+        if (this.Exposure.Basis.Kind == BasisKind.Recalled)
+        {
+            yield return rules[RuleIds.RecalledCategory].State(subject);
+        }
+
+        if (this.ByLaw.Any(static life => life.Law.Basis.Kind == BasisKind.Recalled))
         {
             yield return rules[RuleIds.RecalledLifeValue].State(subject);
         }

@@ -50,7 +50,7 @@ internal static class BendFormulas
         new Symbol("R", "Bend radius, long", TradeUnit.Millimeter),
         "floor(1.5 * N * 25.4 + 0.5)",
         @"\left\lfloor 1.5\,N \cdot 25.4 + 0.5\right\rfloor",
-        Basis.From(References.LongRadiusElbows),
+        Basis.From(References.LongRadiusElbows, "read for NPS 4 to 24; the rule is carried beyond, check before use"),
         [new Symbol("N", "nominal pipe size in inches", TradeUnit.One)]);
 
     internal static Formula ShortRadius { get; } = new(
@@ -58,6 +58,6 @@ internal static class BendFormulas
         new Symbol("R", "Bend radius, short", TradeUnit.Millimeter),
         "floor(2 * N * 25.4 + 0.5) / 2",
         @"\tfrac{1}{2}\left\lfloor 2\,N \cdot 25.4 + 0.5\right\rfloor",
-        Basis.From(References.ShortRadiusReturns),
+        Basis.From(References.ShortRadiusReturns, "read for some sizes of NPS 1 to 24; the rule is carried beyond, check before use"),
         [new Symbol("N", "nominal pipe size in inches", TradeUnit.One)]);
 }

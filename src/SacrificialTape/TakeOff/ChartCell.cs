@@ -17,7 +17,7 @@ public sealed record ChartCell : IHasWorkings
     {
         this.Size = size;
         this.lay = lay;
-        this.Findings = new ValueList<Finding>(lay.Judge(rules, $"NPS {size.Nps}"));
+        this.Findings = new ValueList<Finding>(StockRules.Judge(lay.Stock, rules, $"NPS {size.Nps}").Concat(lay.Judge(rules, $"NPS {size.Nps}")));
     }
 
     /// <summary>The pipe size.</summary>

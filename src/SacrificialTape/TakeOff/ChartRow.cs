@@ -20,7 +20,7 @@ public sealed record ChartRow
     /// <summary>The strips that go round this pipe, narrow before wide.</summary>
     public ValueList<ChartCell> Cells { get; }
 
-    /// <summary>The strip to take: the widest that breaks no rule; null if there is none.</summary>
+    /// <summary>The strip to take: the widest that breaks no rule, of equal widths the thinnest foil; null if there is none.</summary>
     public ChartCell? Recommended { get; }
 
     /// <summary>Why that one.</summary>

@@ -78,7 +78,10 @@ public sealed record ConsumptionChart
     private static ChartRow Row(PipeSize size, StripStock[] strips, SpiralSetting setting, LayChoices choices, RuleSet rules)
     {
         ChartCell[] cells = [.. strips.Select(stock => ChartCell.Of(size, stock, setting, choices, rules)).OfType<ChartCell>()];
-        ChartCell? widest = cells.LastOrDefault(static cell => cell.Findings.Count == 0 && cell.LayersEverywhere > 0);
+        // Of equal widths the first, the thinnest foil: life is not the chart's to judge.
+        ChartCell? widest = cells
+            .Where(static cell => cell.Findings.Count == 0 && cell.LayersEverywhere > 0)
+            .MaxBy(static cell => cell.Stock.WidthMm);
         return new(size, ValueList<ChartCell>.Owning(cells), widest, Why(cells, widest));
     }
 

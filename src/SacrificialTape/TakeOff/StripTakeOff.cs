@@ -14,6 +14,8 @@ namespace SacrificialTape.TakeOff;
 /// </remarks>
 public sealed record StripTakeOff
 {
+    private const double MostRolls = 10_000_000;
+
     private StripTakeOff(TakeOffChoices choices, ValueList<StockTakeOff> stocks)
     {
         this.Choices = choices;
@@ -38,6 +40,7 @@ public sealed record StripTakeOff
     /// <param name="strips">The strips of all lays.</param>
     /// <param name="choices">How strips are cut and how much spare is bought.</param>
     /// <exception cref="ArgumentOutOfRangeException">A roll is shorter than two of the shortest pieces worth splicing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The strip needed exceeds 10 million rolls.</exception>
     /// <exception cref="OverflowException">The strip needed exceeds 9 million km.</exception>
     public static StripTakeOff Of(IEnumerable<Strip> strips, TakeOffChoices choices)
     {
@@ -81,8 +84,12 @@ public sealed record StripTakeOff
     private static StockTakeOff Of(StripStock stock, List<Strip> strips, TakeOffChoices choices)
     {
         long rollUm = stock.RollUm;
-        AcceptedRange.AtLeast(2 * choices.ShortestUm / 1e6, "m").Noting("two of the shortest pieces worth splicing in")
-            .Check(rollUm / 1e6, "strips: roll length");
+        if (strips.Exists(strip => strip.MaySplice || strip.LengthUm > rollUm))
+        {
+            AcceptedRange.AtLeast(2 * choices.ShortestUm / 1e6, "m").Noting("two of the shortest pieces worth splicing in")
+                .Check(rollUm / 1e6, "strips: roll length");
+        }
+
         long cover = 0;
         long lap = 0;
         long trim = 0;
@@ -96,6 +103,8 @@ public sealed record StripTakeOff
             }
         }
 
+        // Cutting goes roll by roll: more than anyone orders would take minutes before it failed.
+        AcceptedRange.Between(0, MostRolls, "rolls of strip").Check((double)(cover + lap + trim) / rollUm, nameof(strips));
         long contingency = (long)Math.Round((cover + lap + trim) * choices.Contingency.Fraction);
         var cutting = new RollCutting(rollUm, choices.SpliceLapUm, choices.ShortestUm);
         cutting.Cut(strips, contingency);

@@ -10,7 +10,7 @@ namespace SacrificialTape.Wrapping;
 
 /// <summary>Strips along a straight pipe, side by side round it, their laps made equal.</summary>
 /// <remarks>
-/// Strips: n = ceil(C/(w - o)); lap w - C/n, never less than asked; layers everywhere floor((w - wander)/(C/n)). The strips
+/// Strips: n = ceil(C/(w - o)); lap w - C/n, never less than asked; layers everywhere floor(w/(C/n + wander)). The strips
 /// run from end to end and may be spliced.
 /// </remarks>
 public sealed record AlongPipeLay : ParallelLay
@@ -45,6 +45,9 @@ public sealed record AlongPipeLay : ParallelLay
         $"Lay {this.StripsRound} strip(s) along the pipe, a new one every {this.SpacingMm:0.0} mm round it (lap {this.LapMm:0.0} mm).{this.Choices.Repeated}");
 
     /// <inheritdoc/>
+    public override StripCourse Course => StripCourse.Along;
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
@@ -77,7 +80,7 @@ public sealed record AlongPipeLay : ParallelLay
         return new(
             round,
             lap,
-            (int)layers,
+            StripCount.Layers(layers, input.LeastLapMm),
             Strip.Computed(input.Stock, height, round * choices.Passes, StripPurpose.AlongPipe, true, cover, 0));
     }
 }

@@ -45,7 +45,7 @@ public sealed record BendRingLay : ILay
         this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
             .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
         double widest = WidestMm(bend, 1, 1, default(NoSteps));
-        AcceptedRange.AboveUpTo(0, widest, "mm").Noting("wider strips fold on this bend").Check(stock.WidthMm, nameof(stock));
+        AcceptedRange.Inside(0, widest * (1 - WithAllowance.RelativeAllowance), "mm").Noting("wider strips fold on this bend").Check(stock.WidthMm, nameof(stock));
         Solution solved = this.Solve(default(NoSteps));
         this.Rings = StripCount.Whole(solved.Rings, stock.WidthMm, this.askedLapMm.Bare);
         this.outsideLapMm = new StoredNumber(solved.OutsideLapMm);
@@ -90,6 +90,9 @@ public sealed record BendRingLay : ILay
     public EdgeStrain Stretch => EdgeStrain.FromFraction(this.stretch.Bare);
 
     Surface ILay.Surface => this.Bend;
+
+    /// <inheritdoc/>
+    public StripCourse Course => StripCourse.RoundWithEndLap;
 
     /// <inheritdoc/>
     public ValueList<Strip> Strips { get; }

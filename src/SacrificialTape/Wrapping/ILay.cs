@@ -22,6 +22,9 @@ public interface ILay : IHasWorkings
     /// <summary>What the crew is told to set, mark and lap.</summary>
     string Instruction { get; }
 
+    /// <summary>How the strips run, for the crew to know where to begin and where the last edge faces.</summary>
+    StripCourse Course { get; }
+
     /// <summary>The strips to cut.</summary>
     ValueList<Strip> Strips { get; }
 

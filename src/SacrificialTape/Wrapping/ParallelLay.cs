@@ -61,6 +61,9 @@ public abstract record ParallelLay : ILay
     /// <inheritdoc/>
     public abstract string Instruction { get; }
 
+    /// <inheritdoc/>
+    public abstract StripCourse Course { get; }
+
     private protected int SideBySide { get; }
 
     private protected double LapMm => this.lapMm.Bare;

@@ -46,6 +46,9 @@ public sealed record RingLay : ParallelLay
             $"Lay {this.Rings} rings, a new one every {this.SpacingMm:0.0} mm (lap {this.LapMm:0.0} mm), each lapped {this.Choices.EndLapMm:0.#} mm on itself.{this.Choices.Repeated}");
 
     /// <inheritdoc/>
+    public override StripCourse Course => StripCourse.RoundWithEndLap;
+
+    /// <inheritdoc/>
     public override IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);

@@ -37,8 +37,8 @@ internal static class SpanFormulas
     internal static Formula OpenLayers { get; } = new(
         "span.open-layers",
         new Symbol("n_all", "Layers everywhere", TradeUnit.One),
-        "k * min(1, floor(max(0, w - delta) / s))",
-        @"k\,\min\left(1, \left\lfloor\frac{\max(0, w-\delta)}{s}\right\rfloor\right)",
+        "k * min(1, floor(w / (s + delta)))",
+        @"k\,\min\left(1, \left\lfloor\frac{w}{s+\delta}\right\rfloor\right)",
         Basis.FirstPrinciples("at an open end lies one strip only, whatever the lap"),
         [
             new Symbol("k", "passes", TradeUnit.One),
@@ -50,8 +50,8 @@ internal static class SpanFormulas
     internal static Formula ClosedLayers { get; } = new(
         "span.closed-layers",
         new Symbol("n_all", "Layers everywhere", TradeUnit.One),
-        "k * floor(max(0, w - delta) / (C / n))",
-        @"k\left\lfloor\frac{\max(0, w-\delta)}{C/n}\right\rfloor",
+        "k * floor(w / (C / n + delta))",
+        @"k\left\lfloor\frac{w}{C/n+\delta}\right\rfloor",
         Counting,
         [
             new Symbol("k", "passes", TradeUnit.One),

@@ -77,7 +77,7 @@ internal static class SpanKernel
     internal static double OpenLayers<TSteps>(int passes, double widthMm, double wanderMm, double spacingMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double layers = passes * Math.Min(1, WithAllowance.Floor(Math.Max(0, widthMm - wanderMm) / spacingMm));
+        double layers = passes * Math.Min(1, WithAllowance.Floor(widthMm / (spacingMm + wanderMm)));
         if (TSteps.Records)
         {
             steps.Add(SpanFormulas.OpenLayers, [passes, widthMm, wanderMm, spacingMm], layers);
@@ -86,12 +86,12 @@ internal static class SpanKernel
         return layers;
     }
 
-    /// <summary>Layers everywhere of n strips round a circumference: floor((w - wander) / (C / n)).</summary>
+    /// <summary>Layers everywhere of n strips round a circumference: floor(w / (C / n + wander)).</summary>
     internal static double ClosedLayers<TSteps>(
         int passes, double widthMm, double wanderMm, double circumferenceMm, double count, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double layers = passes * WithAllowance.Floor(Math.Max(0, widthMm - wanderMm) / (circumferenceMm / count));
+        double layers = passes * WithAllowance.Floor(widthMm / ((circumferenceMm / count) + wanderMm));
         if (TSteps.Records)
         {
             steps.Add(SpanFormulas.ClosedLayers, [passes, widthMm, wanderMm, circumferenceMm, count], layers);

@@ -32,7 +32,7 @@ internal static class SpiralFormulas
     internal static Formula AdvanceFromLapAlongPipe { get; } = new(
         "spiral.advance-from-lap-along-pipe",
         Advance,
-        "(w * w - o * o) / (o + sqrt(o * o + (1 - w * w / (C * C)) * (w * w - o * o)))",
+        "(w * w - o * o) / (o + sqrt(max(0, o * o + (1 - w * w / (C * C)) * (w * w - o * o))))",
         @"\frac{w^2-o^2}{o+\sqrt{o^2+\left(1-\frac{w^2}{C^2}\right)(w^2-o^2)}}",
         Basis.FirstPrinciples("w / cos(theta) - p = o with tan(theta) = p / C, solved for p"),
         [Width, Lap, Circumference]);
@@ -102,8 +102,8 @@ internal static class SpiralFormulas
     internal static Formula LayersInBody { get; } = new(
         "spiral.layers-in-body",
         new Symbol("n_body", "Layers everywhere in the body of one pass", TradeUnit.One),
-        "floor(max(0, w - delta) / e)",
-        @"\left\lfloor\frac{\max(0, w-\delta)}{e}\right\rfloor",
+        "floor(w / (e + delta))",
+        @"\left\lfloor\frac{w}{e+\delta}\right\rfloor",
         Unrolled,
         [Width, Wander, TrueAdvance]);
 

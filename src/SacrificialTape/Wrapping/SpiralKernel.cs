@@ -85,7 +85,8 @@ internal static class SpiralKernel
         // The root of w / cos(theta) - p = o that tends to w - o on a large pipe, in the form that loses no digits.
         double rest = (width - value) * (width + value);
         double share = width / circumference;
-        double root = Math.Sqrt((value * value) + ((1 - (share * share)) * rest));
+        // At the widest strip that has a solution the root is zero; rounding must not take it below.
+        double root = Math.Sqrt(Math.Max(0, (value * value) + ((1 - (share * share)) * rest)));
         double solved = rest / (value + root);
         if (TSteps.Records)
         {
@@ -131,11 +132,11 @@ internal static class SpiralKernel
     internal static double EndWedgeMm2(in SpiralSolution spiral) =>
         spiral.CircumferenceMm * spiral.Cosine * spiral.TrueAdvanceMm / 2;
 
-    /// <summary>Layers everywhere of one pass away from its ends: floor((w - wander) / e).</summary>
+    /// <summary>Layers everywhere of one pass away from its ends: floor(w / (e + wander)), since the hand may lose on every lap.</summary>
     internal static int LayersInBody<TSteps>(in SpiralSolution spiral, double wanderMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double layers = WithAllowance.Floor(Math.Max(0, spiral.WidthMm - wanderMm) / spiral.TrueAdvanceMm);
+        double layers = WithAllowance.Floor(spiral.WidthMm / (spiral.TrueAdvanceMm + wanderMm));
         if (TSteps.Records)
         {
             steps.Add(SpiralFormulas.LayersInBody, [spiral.WidthMm, wanderMm, spiral.TrueAdvanceMm], layers);

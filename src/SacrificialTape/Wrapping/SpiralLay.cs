@@ -63,6 +63,9 @@ public sealed record SpiralLay : ILay
     Surface ILay.Surface => this.pipe;
 
     /// <inheritdoc/>
+    public StripCourse Course => this.Ends.LevelTurnsAtEachEnd == 0 ? StripCourse.Round : StripCourse.RoundWithEndLap;
+
+    /// <inheritdoc/>
     public ValueList<Strip> Strips => this.strips;
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
 using UnitsNet;
@@ -10,14 +11,14 @@ internal static class SpiralSettingCheck
 {
     internal static void Accept(double diameterMm, double widthMm, SpiralSetting setting)
     {
-        if (Refusal(Math.PI * diameterMm, widthMm, setting) is { } refusal)
+        if (Refusal(PipeKernel.CircumferenceMm(diameterMm, default(NoSteps)), widthMm, setting) is { } refusal)
         {
             throw new ArgumentOutOfRangeException(nameof(setting), refusal);
         }
     }
 
     internal static bool Fits(Length outsideDiameter, double widthMm, SpiralSetting setting) =>
-        Refusal(Math.PI * UnitConversions.Millimeters(outsideDiameter), widthMm, setting) is null;
+        Refusal(PipeKernel.CircumferenceMm(UnitConversions.Millimeters(outsideDiameter), default(NoSteps)), widthMm, setting) is null;
 
     /// <summary>A spiral that ends square under level turns needs room for both of its ends.</summary>
     internal static void AcceptPipe(StraightPipe pipe, in SpiralSolution spiral)
@@ -48,6 +49,12 @@ internal static class SpiralSettingCheck
         {
             return string.Create(CultureInfo.InvariantCulture,
                 $"A true lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide advances {widthMm - valueMm:0.######} mm across itself, but the pipe is only {circumference:0.######} mm round: the lap must be more than {widthMm - circumference:0.######} mm.");
+        }
+
+        if (setting.Convention == LapConvention.AlongPipe && valueMm == 0 && !(widthMm < circumference))
+        {
+            return string.Create(CultureInfo.InvariantCulture,
+                $"Without a lap along the pipe a strip {widthMm:0.######} mm wide does not go round a pipe {circumference:0.######} mm round: it must be narrower than that.");
         }
 
         // With a wider strip the strip's edge runs along the pipe faster than any turn can close on it.

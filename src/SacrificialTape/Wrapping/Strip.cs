@@ -101,7 +101,13 @@ public sealed record Strip
         StripStock stock, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm)
     {
         double length = AcceptedLength.Check(lengthMm, nameof(lengthMm));
-        return new Strip(stock, length, count, purpose, maySplice, Math.Min(coverMm, WholeUm(length) - WholeUm(trimMm)), trimMm);
+        double room = WholeUm(length) - WholeUm(trimMm);
+        if (coverMm > room + 0.002 + (length * WithAllowance.RelativeAllowance))
+        {
+            throw new InvalidOperationException($"A cover of {coverMm} mm does not fit a strip of {length} mm with {trimMm} mm of trim.");
+        }
+
+        return new Strip(stock, length, count, purpose, maySplice, Math.Min(coverMm, room), trimMm);
     }
 
     private static readonly AcceptedRange AcceptedLength = AcceptedRange.AboveUpTo(0, 1e9, "mm");

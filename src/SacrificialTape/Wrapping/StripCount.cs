@@ -7,6 +7,12 @@ internal static class StripCount
 {
     internal const int Most = 100_000_000;
 
+    /// <summary>Layers as a whole number; more than a million come of a lap that leaves next to no strip.</summary>
+    internal static int Layers(double layers, double leastLap) => layers <= 1_000_000
+        ? (int)layers
+        : throw new ArgumentOutOfRangeException(nameof(leastLap), string.Create(
+            CultureInfo.InvariantCulture, $"A lap of {leastLap:0.######} mm makes {layers:0} layers, more than the 1000000 that are counted: it must be smaller."));
+
     /// <summary>Widths and laps in mm; the error names the argument of the lay that the lap came from.</summary>
     internal static int Whole(double count, double widthMm, double leastLap) => count <= Most
         ? (int)count

@@ -35,6 +35,6 @@ public sealed class LifeFindings
         var life = new LifeEstimate(Life.Foil, 1, Life.Exposure, Life.Usable);
         Assert.Contains(life.Judge(RuleSet.Default, Lifetime.OfYears(1), "A-1"), static one => one.Rule.Id == RuleIds.RecalledLifeValue);
         var extreme = new LifeEstimate(Life.Foil, 1, ZincExposure.FromCategory(CorrosivityCategory.CX), Life.Usable, [LinearLoss.Law]);
-        Assert.Contains(extreme.Judge(RuleSet.Default, Lifetime.OfYears(1), "A-1"), static one => one.Rule.Id == RuleIds.RecalledLifeValue);
+        Assert.Contains(extreme.Judge(RuleSet.Default, Lifetime.OfYears(1), "A-1"), static one => one.Rule.Id == RuleIds.RecalledCategory);
     }
 }
