@@ -96,6 +96,38 @@ public class ProseTests
     }
 
     [Fact]
+    public void Costs_by_hand()
+    {
+        double area = Math.PI * 0.1683 * 24;
+        double left = 0.653303 + 30.724067;
+        double zinc = left * 0.1 * 0.0001 * 7140;
+        double total = 540 + Math.Round(area * 0.5 * 50, 2) + 360 + Math.Round(area * 1.10, 2) + Math.Round(zinc * 0.80, 2) + 75;
+        Says("docs/cost.md", $"$\\pi \\cdot 0.1683 \\cdot 24 = {area:0.000}$ m2. Six rolls are {6 * 90}; {area:0.000} m2 at 0.5 h and 50 an hour are {area * 0.5 * 50:0.00}; two days are {2 * 180}");
+        Says("docs/cost.md", $"solvent is ${area:0.000} \\cdot 1.10 = {area * 1.10:0.00}$");
+        Says("docs/cost.md", $"are {left:0.000} m, which is {zinc:0.000} kg of zinc, or {zinc * 0.80:0.00}. With the permit, {total:0.00}.");
+        Says("docs/cost.md", $"Total         {total:0.00} EUR, {total / area:0.00} EUR per m2");
+    }
+
+    [Fact]
+    public void Worth_over_time_by_hand()
+    {
+        // By repeated multiplication and sums of single payments, not by the closed forms of the library.
+        double grown = Grown(10);
+        double each = Enumerable.Range(1, 20).Sum(year => 1 / Grown(year));
+        double visits = (1 / Grown(5)) + (1 / Grown(10)) + (1 / Grown(15));
+        double twice = 6000 * (1 + (1 / grown));
+        double thick = 9000 + (200 * visits);
+        Says("docs/cost.md", $"$1.06^{{10}} = {grown:0.000000}$, so $v = {1 / grown:0.000000}$, $a = (1 - {1 / grown:0.000000})/0.06 = {Enumerable.Range(1, 10).Sum(year => 1 / Grown(year)):0.00000}$ and $c = {1 / Enumerable.Range(1, 10).Sum(year => 1 / Grown(year)):0.000000}$");
+        Says("docs/cost.md", $"$1000/(1 - {1 / grown:0.000000}) = {Enumerable.Range(0, 100).Sum(time => 1000 / Grown(10 * time)):0.00}$");
+        Says("docs/cost.md", $"$c = {1 / each:0.0000000}$. One layer bought twice is $6000\\,(1 + 1.06^{{-10}}) = {twice:0.00}$");
+        Says("docs/cost.md", $"${twice:0.00} \\cdot {1 / each:0.0000000}/100 = {twice / each / 100:0.000}$ per m2 and year");
+        Says("docs/cost.md", $"$9000 + 200 \\cdot {visits:0.000000} = {thick:0.00}$, or {thick / each / 100:0.000}.");
+        Says("docs/cost.md", $"should one layer last 20 years, it costs {6000 / each / 100:0.000}.");
+
+        static double Grown(int years) => Enumerable.Repeat(1.06, years).Aggregate(1.0, static (all, one) => all * one);
+    }
+
+    [Fact]
     public void Windows_by_hand()
     {
         Says("docs/contact.md", $"are 1000 cm2 on 12 m2, or {25 * 40 / 12.0:0.0} cm2/m2; 1200 cm2 are wanted, which is {1200 / 40} windows");

@@ -32,6 +32,8 @@ internal static class AllChecks
         AttackByCategoryChecks.Group,
         AverageRateChecks.Group,
         LifeByLawChecks.Group,
+        InterestFactorChecks.Group,
+        MinorUnitChecks.Group,
         TemperatureLimitChecks.Group,
         CommonPracticeChecks.Group,
     ];

@@ -1,3 +1,4 @@
+using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
@@ -50,4 +51,9 @@ internal static class Ask
 
     internal static double LifeYears(ILossLaw law, double zincUm, double rate) =>
         law.TimeToLoss(CorrosionRate.FromMicrometersPerYear(rate), Length.FromMicrometers(zincUm)).Duration.Years365;
+
+    internal static Lifetime Years(double years) => Lifetime.Of(Duration.FromYears365(years));
+
+    internal static TimeValue Interest(double percent, int years) =>
+        new(DiscountRate.FromFractionPerYear(percent / 100), Years(years));
 }

@@ -103,11 +103,47 @@ internal static class Sources
         "Area 0.931 times the diameter squared",
         SourceReading.Recalled);
 
+    internal static SourceReference AnnuityTable { get; } = new(
+        "blocher-9e-chapter-12-table-2",
+        "Blocher, 9th edition, tables of the publisher's companion pages",
+        "chapter 12, Table 2, 'Present Value of Annuity of $1'",
+        "Series present worth at 4 to 30 %, 1 to 20 periods, three decimals",
+        SourceReading.FirstHand);
+
+    internal static SourceReference OrdinaryAnnuityTable { get; } = new(
+        "interest-tables-a-5",
+        "Appendix A 'Interest Tables' of a textbook (title page not seen)",
+        "page A-5, 'Present Value of Ordinary Annuity of $1 per Period'",
+        "Series present worth at 9 to 14 %, 1 to 45 periods, five decimals",
+        SourceReading.FirstHand);
+
+    internal static SourceReference FactorTable { get; } = new(
+        "compound-interest-factor-tables-8",
+        "Compound Interest Factor Tables, appendix of a textbook (title page not seen)",
+        "Table 8, 'Discrete Cash Flow: Compound Interest Factors 3%'",
+        "P/F, A/P and P/A at 3 %, 1 to 26 periods; scanned, blanks within numbers closed up",
+        SourceReading.FirstHand);
+
+    internal static SourceReference CompoundInterestTable { get; } = new(
+        "retirement-countdown-c-1",
+        "Retirement Countdown",
+        "Appendix C, Table C-1, 'Compound Interest Table', and the text above it",
+        "What one grows to at 1 to 12 % in 1 to 17 years, and at 6 % in 20; five decimals",
+        SourceReading.FirstHand);
+
+    internal static SourceReference CapitalRecoveryExample { get; } = new(
+        "capital-recovery-section-6-2",
+        "Exercise to section 6.2 of a textbook of engineering economy, as set with its solution on a page of questions and answers",
+        "the exercise and its solution",
+        "(A/P, 10 %, 5) = 0.26380; 50 000 less 5 000 after 5 years comes to 12 371 a year",
+        SourceReading.SecondHand);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor,
+        AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
     ];
 }

@@ -1,4 +1,5 @@
 global using SacrificialTape.Contact;
+global using SacrificialTape.Costing;
 global using SacrificialTape.Exposure;
 global using SacrificialTape.Jobs;
 global using SacrificialTape.Provenance;

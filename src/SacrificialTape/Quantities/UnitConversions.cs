@@ -68,6 +68,9 @@ internal static class UnitConversions
         };
     }
 
+    internal static double Hours(Duration duration) =>
+        duration.Unit == DurationUnit.Hour ? (double)duration.Value : (double)duration.Hours;
+
     internal static double KilogramsPerCubicMeter(Density density)
     {
         double value = (double)density.Value;

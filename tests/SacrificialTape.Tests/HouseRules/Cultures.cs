@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Globalization;
 using System.Reflection;
+using SacrificialTape.Tests.Costing;
 using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.HouseRules;
@@ -81,6 +82,13 @@ public sealed class Cultures
 
         said.AddRange(estimate.TakeOff.Stocks.Select(static stock => stock.ShowWorkings().ToMarkdown()));
         said.AddRange(RuleSet.Default.Rules.Select(static rule => rule.State("here").ToString()));
+        CostEstimate cost = PricedJob.Full();
+        Walk(cost, "cost", said, [], 0);
+        Walk(cost.ToLedger(), "ledger", said, [], 0);
+        said.Add(cost.ShowWorkings().ToMarkdown());
+        var given = new OptionCase(0.045, 30, 8.5, 20, 1000.25m, 10.5, 50.75m, 5);
+        Walk(new CostComparison([given.Make(later: given.Upkeep())], given.Study, given.Discount), "comparison", said, [], 0);
+        said.Add(given.Priced(given.Make(later: given.Upkeep())).AtEarliestLife.ShowWorkings().ToMarkdown());
         Walk(new WoundRoll(Mm(151.5), Mm(76.2), Mm(0.175)), "roll", said, [], 0);
         Walk(PipeSize.FromDn(32, PipeStandard.Iso4200Series1), "size", said, [], 0);
         return said;

@@ -60,6 +60,8 @@ public sealed class Defaults
         Assert.Equal(8, Unsafe.SizeOf<AreaRatio>());
         Assert.Equal(8, Unsafe.SizeOf<BareRatio>());
         Assert.Equal(8, Unsafe.SizeOf<Lifetime>());
+        Assert.Equal(8, Unsafe.SizeOf<DiscountRate>());
+        Assert.Equal(24, Unsafe.SizeOf<Money>());
         Assert.Equal(8, Unsafe.SizeOf<TimeExponent>());
         Assert.Equal(16, Unsafe.SizeOf<Measure>());
         Assert.Equal(16, Unsafe.SizeOf<RateRange>());

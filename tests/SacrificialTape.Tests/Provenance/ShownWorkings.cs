@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using FsCheck.Xunit;
+using SacrificialTape.Tests.Costing;
 using SacrificialTape.Tests.HouseRules;
 using static SacrificialTape.Tests.Make;
 
@@ -150,6 +151,51 @@ public sealed partial class ShownWorkings
         Ends(shown, stock.ZincBought.Kilograms);
     }
 
+    [Property(Arbitrary = [typeof(CostCases)])]
+    public void Of_time_and_money(RateCase given)
+    {
+        IReadOnlyDictionary<string, double> shown = Checked(given.Value);
+        Near.Equal(given.Value.SinglePaymentFactor, shown["v"], 0);
+        Near.Equal(given.Value.SeriesFactor, shown["a"], 0);
+        Near.Equal(given.Value.CapitalRecoveryFactor, shown["c"], 0);
+    }
+
+    [Property(Arbitrary = [typeof(CostCases)])]
+    public void Of_an_option(OptionCase given)
+    {
+        RankedOption ranked = given.Priced(given.Make(later: given.Upkeep()));
+        foreach (OptionCost cost in new[] { ranked.AtEarliestLife, ranked.AtLatestLife })
+        {
+            IReadOnlyDictionary<string, double> shown = Checked(cost);
+            Near.Equal((double)cost.PresentWorth.Amount, shown["W_all"], 1e-12);
+            Ends(shown, (double)cost.PerSquareMeterAndYear.Amount);
+        }
+    }
+
+    [Property(Arbitrary = [typeof(CostCases)])]
+    public void Of_a_comparison(OptionCase given, OptionCase other)
+    {
+        CostComparison comparison = new([given.Make("a", 1, given.Upkeep()), other.Make("b", 1, other.Upkeep())], given.Study, given.Discount);
+        IReadOnlyDictionary<string, double> shown = Checked(comparison);
+        Near.Equal((double)comparison.Ranking[1].AtEarliestLife.PerSquareMeterAndYear.Amount, shown["E"], 1e-12);
+    }
+
+    [Fact]
+    public void Of_a_cost()
+    {
+        CostEstimate estimate = PricedJob.Full();
+        IReadOnlyDictionary<string, double> shown = Checked(estimate);
+        Near.Equal((double)estimate.FirstCost.Amount, shown["S"], 1e-12);
+        Ends(shown, (double)estimate.FirstCostPerSquareMeter.Amount);
+    }
+
+    [Fact]
+    public void Of_money_without_end()
+    {
+        TimeValue endless = new(DiscountRate.FromFractionPerYear(0.04), Lifetime.Unlimited);
+        Near.Equal(25, Checked(endless)["a"], 1e-15);
+    }
+
     [Fact]
     public void Of_no_layers_and_no_corrosion()
     {
@@ -187,6 +233,12 @@ public sealed partial class ShownWorkings
         this.Of_bare_contact(new SpanCase(1000, 100, 10));
         this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
         this.Of_fittings(new SpanCase(1000, 100, 10));
+        this.Of_time_and_money(new RateCase(0.05, 20));
+        this.Of_time_and_money(new RateCase(0, 20));
+        this.Of_an_option(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5));
+        this.Of_an_option(new OptionCase(0, 30, 8, 20, 1000, 10, 50, 5));
+        this.Of_a_cost();
+        this.Of_money_without_end();
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
