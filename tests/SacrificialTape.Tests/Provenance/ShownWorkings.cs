@@ -237,6 +237,7 @@ public sealed partial class ShownWorkings
         this.Of_time_and_money(new RateCase(0, 20));
         this.Of_an_option(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5));
         this.Of_an_option(new OptionCase(0, 30, 8, 20, 1000, 10, 50, 5));
+        this.Of_an_option(new OptionCase(0.05, 10, 20, 30, 1000, 10, 50, 5));
         this.Of_a_cost();
         this.Of_money_without_end();
         IEnumerable<string> named =
