@@ -7,32 +7,29 @@ namespace SacrificialTape.TakeOff;
 /// <summary>What to order of one stocked strip, and where every metre of it goes.</summary>
 public sealed record StockTakeOff : IHasWorkings
 {
-    private readonly long wholeOverHalf;
-
-    internal StockTakeOff(StripStock stock, RollCutting cutting, StripLedger ledger)
+    internal StockTakeOff(StripStock stock, CutPlan cutPlan, long splices, long piecesLongerThanRoll, StripLedger ledger)
     {
         this.Stock = stock;
+        this.CutPlan = cutPlan;
+        this.Splices = splices;
+        this.PiecesLongerThanRoll = piecesLongerThanRoll;
         this.Ledger = ledger;
-        this.Rolls = cutting.Rolls;
-        this.Splices = cutting.Splices;
-        this.PiecesLongerThanRoll = cutting.PiecesLongerThanRoll;
-        this.wholeOverHalf = cutting.WholePiecesOverHalfRoll;
-        this.LeastRolls = (long)TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, ledger.CoverUm, ledger.LapUm, ledger.TrimUm, ledger.ContingencyUm, stock.RollUm / 1e3, default(NoSteps));
     }
 
     /// <summary>The stocked strip.</summary>
     public StripStock Stock { get; }
 
+    /// <summary>Which pieces, runs and spare come from which roll.</summary>
+    public CutPlan CutPlan { get; }
+
     /// <summary>Rolls to order.</summary>
-    public long Rolls { get; }
+    public long Rolls => this.CutPlan.Rolls;
 
     /// <summary>A number that no plan of cutting can beat.</summary>
-    [BasisOf(typeof(TakeOffFormulas), nameof(TakeOffFormulas.LeastRolls))]
-    public long LeastRolls { get; }
+    public long LeastRolls => this.CutPlan.LeastRolls;
 
     /// <summary>Whether the plan is known to need the fewest rolls: it meets the bound. If not, it may still be the best.</summary>
-    public bool ProvedMinimal => this.Rolls == this.LeastRolls;
+    public bool ProvedMinimal => this.CutPlan.ProvedMinimal;
 
     /// <summary>Places where a new roll begins within a strip.</summary>
     public long Splices { get; }
@@ -55,11 +52,9 @@ public sealed record StockTakeOff : IHasWorkings
     public Workings ShowWorkings()
     {
         var steps = new StepList();
-        StripLedger l = this.Ledger;
-        _ = TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollUm / 1e3, steps);
+        _ = this.CutPlan.Bound(steps);
         double bought = TakeOffKernel.BoughtMm(this.Rolls, this.Stock.RollUm / 1e3, steps);
-        _ = TakeOffKernel.OffcutMm(bought, l, steps);
+        _ = TakeOffKernel.OffcutMm(bought, this.Ledger, steps);
         _ = FoilKernel.Kilograms(
             bought, this.Stock.WidthMm, this.Stock.Tape.Foil.ThicknessMm, this.Stock.Tape.Foil.KilogramsPerCubicMeter, steps);
         return steps.Under("Take-off of " + this.Stock);

@@ -1,3 +1,4 @@
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.Tapes;
@@ -8,9 +9,10 @@ namespace SacrificialTape.TakeOff;
 
 /// <summary>The strips of a job turned into whole rolls, stock by stock.</summary>
 /// <remarks>
-/// Whole pieces (rings, level turns, girth weld strips) are cut longest first, each onto the first roll that holds it;
-/// strips that may be spliced then run along the remnants and new rolls. It is a plain rule, not a search: see
-/// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most.
+/// Whole pieces (rings, level turns, girth weld strips) are planned first, by the best of several rules; strips that may
+/// be spliced then run along the remnants and new rolls in the order given. It is no search of all plans: see
+/// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most, and
+/// <see cref="StockTakeOff.CutPlan"/> for the cut list.
 /// </remarks>
 public sealed record StripTakeOff
 {
@@ -27,11 +29,11 @@ public sealed record StripTakeOff
     public ValueList<StockTakeOff> Stocks { get; }
 
     /// <summary>Zinc in all rolls bought.</summary>
-    [Provenance.BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
     public Mass ZincBought => Mass.FromKilograms(this.Stocks.Sum(static stock => UnitConversions.Kilograms(stock.ZincBought)));
 
     /// <summary>Zinc that ends up on the steel.</summary>
-    [Provenance.BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
     public Mass ZincLaid => Mass.FromKilograms(this.Stocks.Sum(static stock => UnitConversions.Kilograms(stock.ZincLaid)));
 
     /// <summary>Turns strips into rolls.</summary>
@@ -97,11 +99,37 @@ public sealed record StripTakeOff
         }
 
         long contingency = (long)Math.Round((cover + lap + trim) * choices.Contingency.Fraction);
-        var cutting = new RollCutting(rollUm, choices.SpliceLapUm, choices.ShortestUm);
-        cutting.Cut(strips, contingency);
+        var sizes = new PieceSizes(rollUm, strips
+            .Where(strip => !strip.MaySplice && strip.LengthUm <= rollUm)
+            .Select(static strip => (strip.LengthUm, (long)strip.Count)));
+        WholePieceBound wholePieces = WholePieceBound.Of(sizes);
+        long least = (long)TakeOffKernel.LeastRolls(wholePieces.Rolls, cover, lap, trim, contingency, rollUm / 1e3, default(NoSteps));
+
+        // The plainest rule wins unless another takes fewer rolls, or as many and fewer splices.
+        RollCutting? best = null;
+        foreach (List<PackedRolls> plan in WholePiecePlans.Of(sizes, wholePieces))
+        {
+            RollCutting cutting = RollCutting.Of(rollUm, choices, plan, strips, contingency);
+            if (best is null || (cutting.Rolls, cutting.Splices).CompareTo((best.Rolls, best.Splices)) < 0)
+            {
+                best = cutting;
+            }
+
+            if (best.Rolls == least || sizes.Sizes.Length == 0)
+            {
+                break;
+            }
+        }
+
         var ledger = new StripLedger(
-            cover, lap, trim, checked(cutting.Splices * choices.SpliceLapUm), contingency, checked(cutting.Rolls * rollUm));
-        return new StockTakeOff(stock, cutting, ledger);
+            cover, lap, trim, checked(best!.Splices * choices.SpliceLapUm), contingency, checked(best.Rolls * rollUm));
+        long longer = strips.Where(strip => !strip.MaySplice && strip.LengthUm > rollUm).Sum(static strip => (long)strip.Count);
+        return new StockTakeOff(
+            stock,
+            CutPlan.OfTakeOff(rollUm, choices.ShortestUm, best.Tally.Patterns(), wholePieces, ledger),
+            best.Splices,
+            longer,
+            ledger);
     }
 
     // Surveys share a few stock objects among many lines: look by reference first, by meaning only once per object.

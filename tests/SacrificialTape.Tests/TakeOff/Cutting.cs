@@ -16,4 +16,20 @@ internal static class Cutting
     }
 
     internal static TakeOffChoices Choices(CutCase given) => Make.TakeOff(given.Contingency, given.SpliceMm, given.ShortestMm);
+
+    /// <summary>The take-off by the plainest rule alone, whatever others may do better.</summary>
+    internal static RollCutting ByFirstFit(CutCase given)
+    {
+        Strip[] strips = [.. Strips(given)];
+        long roll = (long)Math.Round(given.RollM * 1e6);
+        var sizes = new PieceSizes(roll, strips.Where(strip => !strip.MaySplice && strip.LengthUm <= roll).Select(static strip => (strip.LengthUm, (long)strip.Count)));
+        long needed = strips.Sum(static strip => strip.LengthUm * strip.Count);
+        return RollCutting.Of(roll, Choices(given), FirstFit.Pack(sizes), strips, (long)Math.Round(needed * given.Contingency));
+    }
+
+    /// <summary>Every cut of a roll, whole pieces and runs alike, as one text.</summary>
+    internal static string List(CutPattern pattern) => List(
+        pattern.Pieces.Concat(pattern.Runs).SelectMany(static cut => Enumerable.Repeat(cut.LengthUm, (int)cut.Count)));
+
+    internal static string List(IEnumerable<long> cutsUm) => string.Join(' ', cutsUm);
 }
