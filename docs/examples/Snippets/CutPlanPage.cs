@@ -26,7 +26,7 @@ public static class CutPlanPage
                 new Strip(stock, spiral, 1, StripPurpose.Spiral, maySplice: true, cover: spiral, trim: Length.Zero),
             ],
             choices);
-        CutPlan plan = takeOff.Stocks[0].CutPlan;
+        CutPlan plan = takeOff.Stocks[0].PlanCuts();
         foreach (CutPattern pattern in plan.Patterns)
         {
             Console.WriteLine(pattern);

@@ -139,7 +139,7 @@ public sealed record CutPlan : IHasWorkings
         long rollUm, long shortestUm, ValueList<CutPattern> patterns, WholePieceBound wholePieces, StripLedger ledger) =>
         new(rollUm, shortestUm, patterns, wholePieces, ledger);
 
-    internal long Bound<TSteps>(TSteps steps)
+    private long Bound<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder
     {
         long whole = this.wholePieces.Count(steps);

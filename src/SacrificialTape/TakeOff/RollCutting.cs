@@ -4,7 +4,8 @@ namespace SacrificialTape.TakeOff;
 
 /// <summary>
 /// Carries out a plan of the whole pieces of one stock, in whole micrometres: the pieces that may be spliced are cut one
-/// after the other along the remnants and new rolls, and last the spare is set aside.
+/// after the other along the remnants and new rolls, and last the spare is set aside. With a tally each roll is written
+/// down; without, rolls and splices are only counted, which is all that an order needs.
 /// </summary>
 internal sealed class RollCutting
 {
@@ -13,7 +14,7 @@ internal sealed class RollCutting
     private readonly long rollUm;
     private readonly long spliceLapUm;
     private readonly long shortestUm;
-    private readonly PatternTally tally;
+    private readonly PatternTally? tally;
 
     // Remnants of whole pieces long enough to be spliced in or kept as spare; the longest stand last.
     private readonly List<PackedRolls> usable = [];
@@ -21,29 +22,30 @@ internal sealed class RollCutting
     // Rolls with a remnant that only the spare can still use, in the order they were left.
     private readonly List<(Cut? Pieces, (long LengthUm, long Count)[] Runs, long RemnantUm)> leftover = [];
 
+    // What they have left together, counted with and without a tally.
+    private long leftoverUm;
+
     private readonly List<(long LengthUm, long Count)> runs = [];
     private Cut? currentPieces;
     private long currentUm;
     private bool open;
 
-    private RollCutting(long rollUm, TakeOffChoices choices)
+    private RollCutting(long rollUm, TakeOffChoices choices, PatternTally? tally)
     {
         this.rollUm = rollUm;
         this.spliceLapUm = choices.SpliceLapUm;
         this.shortestUm = choices.ShortestUm;
-        this.tally = new PatternTally(rollUm);
+        this.tally = tally;
     }
 
     internal long Rolls { get; private set; }
 
     internal long Splices { get; private set; }
 
-    internal PatternTally Tally => this.tally;
-
     internal static RollCutting Of(
-        long rollUm, TakeOffChoices choices, IReadOnlyList<PackedRolls> whole, IReadOnlyList<Strip> strips, long contingencyUm)
+        long rollUm, TakeOffChoices choices, IReadOnlyList<PackedRolls> whole, ReadOnlySpan<Strip> strips, long contingencyUm, PatternTally? tally)
     {
-        var cutting = new RollCutting(rollUm, choices);
+        var cutting = new RollCutting(rollUm, choices, tally);
         cutting.KeepRemnants(whole);
         foreach (Strip strip in strips)
         {
@@ -69,7 +71,7 @@ internal sealed class RollCutting
             }
             else
             {
-                this.tally.Add(group.Cuts, NoRuns, 0, group.Rolls);
+                this.tally?.Add(group.Cuts, NoRuns, 0, group.Rolls);
             }
         }
 
@@ -98,6 +100,11 @@ internal sealed class RollCutting
     private void Run(long lengthUm)
     {
         this.currentUm -= lengthUm;
+        if (this.tally is null)
+        {
+            return;
+        }
+
         if (this.runs.Count > 0 && this.runs[^1].LengthUm == lengthUm)
         {
             this.runs[^1] = (lengthUm, this.runs[^1].Count + 1);
@@ -144,11 +151,15 @@ internal sealed class RollCutting
         if (this.currentUm >= this.shortestUm)
         {
             // Too long to be scrap, too short for the next piece without leaving a scrap on the next roll: kept as spare.
-            this.leftover.Add((this.currentPieces, [.. this.runs], this.currentUm));
+            this.leftoverUm += this.currentUm;
+            if (this.tally is not null)
+            {
+                this.leftover.Add((this.currentPieces, [.. this.runs], this.currentUm));
+            }
         }
         else
         {
-            this.tally.Add(this.currentPieces, this.runs, 0, 1);
+            this.tally?.Add(this.currentPieces, this.runs, 0, 1);
         }
 
         this.runs.Clear();
@@ -163,11 +174,13 @@ internal sealed class RollCutting
             spareUm = this.Spare(group.Cuts, NoRuns, group.RemnantUm, group.Rolls, spareUm);
         }
 
+        long fromLeftover = spareUm;
         foreach ((Cut? pieces, (long, long)[] cut, long remnant) in this.leftover)
         {
-            spareUm = this.Spare(pieces, cut, remnant, 1, spareUm);
+            fromLeftover = this.Spare(pieces, cut, remnant, 1, fromLeftover);
         }
 
+        spareUm -= Math.Min(spareUm, this.leftoverUm);
         long rolls = (spareUm + this.rollUm - 1) / this.rollUm;
         this.Rolls += rolls;
         _ = this.Spare(null, NoRuns, this.rollUm, rolls, spareUm);
@@ -179,14 +192,17 @@ internal sealed class RollCutting
         long full = Math.Min(rolls, spareUm / remnantUm);
         spareUm -= full * remnantUm;
         long rest = full < rolls ? spareUm : 0;
-        foreach ((long each, long times) in new[] { (remnantUm, full), (rest, Math.Min(1, rolls - full)), (0, rolls - full - 1) })
-        {
-            if (times > 0)
-            {
-                this.tally.Add(pieces, cut, each, times);
-            }
-        }
-
+        this.Write(pieces, cut, remnantUm, full);
+        this.Write(pieces, cut, rest, Math.Min(1, rolls - full));
+        this.Write(pieces, cut, 0, rolls - full - 1);
         return spareUm - rest;
+    }
+
+    private void Write(Cut? pieces, (long LengthUm, long Count)[] cut, long spareUm, long rolls)
+    {
+        if (rolls > 0)
+        {
+            this.tally?.Add(pieces, cut, spareUm, rolls);
+        }
     }
 }

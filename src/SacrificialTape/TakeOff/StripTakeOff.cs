@@ -12,7 +12,7 @@ namespace SacrificialTape.TakeOff;
 /// Whole pieces (rings, level turns, girth weld strips) are planned first, by the best of several rules; strips that may
 /// be spliced then run along the remnants and new rolls in the order given. It is no search of all plans: see
 /// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most, and
-/// <see cref="StockTakeOff.CutPlan"/> for the cut list.
+/// <see cref="StockTakeOff.PlanCuts"/> for the cut list.
 /// </remarks>
 public sealed record StripTakeOff
 {
@@ -99,37 +99,13 @@ public sealed record StripTakeOff
         }
 
         long contingency = (long)Math.Round((cover + lap + trim) * choices.Contingency.Fraction);
-        var sizes = new PieceSizes(rollUm, strips
-            .Where(strip => !strip.MaySplice && strip.LengthUm <= rollUm)
-            .Select(static strip => (strip.LengthUm, (long)strip.Count)));
-        WholePieceBound wholePieces = WholePieceBound.Of(sizes);
+        var order = new CutOrder(rollUm, choices, new ValueList<Strip>(strips), contingency);
+        WholePieceBound wholePieces = WholePieceBound.Of(order.WholePieces());
         long least = (long)TakeOffKernel.LeastRolls(wholePieces.Rolls, cover, lap, trim, contingency, rollUm / 1e3, default(NoSteps));
-
-        // The plainest rule wins unless another takes fewer rolls, or as many and fewer splices.
-        RollCutting? best = null;
-        foreach (List<PackedRolls> plan in WholePiecePlans.Of(sizes, wholePieces))
-        {
-            RollCutting cutting = RollCutting.Of(rollUm, choices, plan, strips, contingency);
-            if (best is null || (cutting.Rolls, cutting.Splices).CompareTo((best.Rolls, best.Splices)) < 0)
-            {
-                best = cutting;
-            }
-
-            if (best.Rolls == least || sizes.Sizes.Length == 0)
-            {
-                break;
-            }
-        }
-
+        (long rolls, long splices, int rule) = order.Count(wholePieces, least);
         var ledger = new StripLedger(
-            cover, lap, trim, checked(best!.Splices * choices.SpliceLapUm), contingency, checked(best.Rolls * rollUm));
-        long longer = strips.Where(strip => !strip.MaySplice && strip.LengthUm > rollUm).Sum(static strip => (long)strip.Count);
-        return new StockTakeOff(
-            stock,
-            CutPlan.OfTakeOff(rollUm, choices.ShortestUm, best.Tally.Patterns(), wholePieces, ledger),
-            best.Splices,
-            longer,
-            ledger);
+            cover, lap, trim, checked(splices * choices.SpliceLapUm), contingency, checked(rolls * rollUm));
+        return new StockTakeOff(stock, order, wholePieces, rule, (rolls, least, splices), ledger);
     }
 
     // Surveys share a few stock objects among many lines: look by reference first, by meaning only once per object.

@@ -145,7 +145,7 @@ public sealed partial class ShownWorkings
         StockTakeOff stock = Cutting.TakeOff(given).Stocks.Single();
         IReadOnlyDictionary<string, double> shown = Checked(stock);
         Near.Equal(stock.LeastRolls, shown["N_min"], 0);
-        Ends(Checked(stock.CutPlan), stock.CutPlan.LeastRolls);
+        Ends(Checked(stock.PlanCuts()), stock.LeastRolls);
         Near.Equal(stock.Ledger.Bought.Millimeters, shown["B"], 1e-12);
         Near.Equal(stock.Ledger.Offcut.Millimeters, shown["F"], 1e-12);
         Ends(shown, stock.ZincBought.Kilograms);

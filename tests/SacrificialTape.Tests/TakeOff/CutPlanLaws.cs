@@ -139,8 +139,8 @@ public sealed class CutPlanLaws
             Make.TakeOff(1.0 / 15, 10, 1000)).Stocks.Single();
         Assert.Equal(
             ["1 roll(s): 2 x 4 m, run 1 x 2 m; left 0 m", "1 roll(s): run 1 x 5.01 m, spare 1 m; left 3.99 m"],
-            one.CutPlan.Patterns.Select(static pattern => pattern.ToString()));
-        Assert.Equal("2 roll(s), 2 pattern(s), proved minimal", one.CutPlan.ToString());
+            one.PlanCuts().Patterns.Select(static pattern => pattern.ToString()));
+        Assert.Equal("2 roll(s), 2 pattern(s), proved minimal", one.PlanCuts().ToString());
     }
 
     [Fact]
@@ -161,7 +161,7 @@ public sealed class CutPlanLaws
         CutPiece[] asked = [new CutPiece(Mm(4), 3)];
         Says("a roll of 11000 um", () => CutPlan.FromPatterns(asked, Mm(10), Mm(1), [new CutPattern(Mm(11), [new CutPiece(Mm(4), 1)], 3)]));
         Says("see 2 x 4000 um", () => CutPlan.FromPatterns(asked, Mm(10), Mm(1), [new CutPattern(Mm(10), [new CutPiece(Mm(4), 2)], 1)]));
-        CutPattern spliced = Cutting.TakeOff(new CutCase(10, 0, 10, 1000, [new PieceCase(4_000_000, 1, false, 0, 0)])).Stocks[0].CutPlan.Patterns[0];
+        CutPattern spliced = Cutting.TakeOff(new CutCase(10, 0, 10, 1000, [new PieceCase(4_000_000, 1, false, 0, 0)])).Stocks[0].PlanCuts().Patterns[0];
         Says("runs or spare", () => CutPlan.FromPatterns([], Mm(10_000), Mm(1), [spliced]));
         Says("see 3 x 4000 um", () => CutPlan.FromPatterns(asked, Mm(10), Mm(1), []));
         Assert.Throws<ArgumentNullException>(static () => CutPlan.Of(null!, Mm(10), Mm(1)));

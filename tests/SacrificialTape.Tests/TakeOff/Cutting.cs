@@ -18,13 +18,13 @@ internal static class Cutting
     internal static TakeOffChoices Choices(CutCase given) => Make.TakeOff(given.Contingency, given.SpliceMm, given.ShortestMm);
 
     /// <summary>The take-off by the plainest rule alone, whatever others may do better.</summary>
-    internal static RollCutting ByFirstFit(CutCase given)
+    internal static RollCutting ByFirstFit(CutCase given, PatternTally? tally = null)
     {
         Strip[] strips = [.. Strips(given)];
-        long roll = (long)Math.Round(given.RollM * 1e6);
-        var sizes = new PieceSizes(roll, strips.Where(strip => !strip.MaySplice && strip.LengthUm <= roll).Select(static strip => (strip.LengthUm, (long)strip.Count)));
         long needed = strips.Sum(static strip => strip.LengthUm * strip.Count);
-        return RollCutting.Of(roll, Choices(given), FirstFit.Pack(sizes), strips, (long)Math.Round(needed * given.Contingency));
+        var order = new CutOrder(
+            (long)Math.Round(given.RollM * 1e6), Choices(given), new ValueList<Strip>(strips), (long)Math.Round(needed * given.Contingency));
+        return order.Cut(FirstFit.Pack(order.WholePieces()), tally);
     }
 
     /// <summary>Every cut of a roll, whole pieces and runs alike, as one text.</summary>

@@ -66,12 +66,13 @@ public sealed class TakeOffLaws
         CutCase bare = given with { Contingency = 0 };
         var byHand = new CuttingByHand(bare);
         byHand.Check();
-        RollCutting plain = Cutting.ByFirstFit(bare);
+        var tally = new PatternTally((long)Math.Round(given.RollM * 1e6));
+        RollCutting plain = Cutting.ByFirstFit(bare, tally);
         Assert.Equal(byHand.Rolls, plain.Rolls);
         Assert.Equal(byHand.Splices, plain.Splices);
         Assert.Equal(
             byHand.CutLists.Order(StringComparer.Ordinal),
-            plain.Tally.Patterns().SelectMany(static pattern => Enumerable.Repeat(Cutting.List(pattern), (int)pattern.Times)).Order(StringComparer.Ordinal));
+            tally.Patterns().SelectMany(static pattern => Enumerable.Repeat(Cutting.List(pattern), (int)pattern.Times)).Order(StringComparer.Ordinal));
     }
 
     [Property]
@@ -86,7 +87,7 @@ public sealed class TakeOffLaws
     public void The_cut_plan_holds_the_whole_take_off(CutCase given)
     {
         StockTakeOff stock = Cutting.TakeOff(given).Stocks.Single();
-        CutPlan plan = stock.CutPlan;
+        CutPlan plan = stock.PlanCuts();
         long roll = (long)Math.Round(given.RollM * 1e6);
         Assert.Equal((stock.Rolls, stock.LeastRolls, stock.ProvedMinimal), (plan.Rolls, plan.LeastRolls, plan.ProvedMinimal));
         Assert.All(plan.Patterns, pattern =>
