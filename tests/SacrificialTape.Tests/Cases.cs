@@ -53,6 +53,14 @@ public static class Cases
             .NonEmptyListOf()
         select new CutCase(rollCm / 100.0, contingency / 100.0, splice, shortest, [.. pieces])).ToArbitrary();
 
+    public static Arbitrary<PackCase> Packs() => (
+        from roll in Gen.Choose(10, 120)
+        from pieces in (
+            from share in Gen.Choose(8, 100)
+            from count in Gen.Choose(1, 3)
+            select (share, count)).NonEmptyListOf()
+        select new PackCase(roll, [.. pieces.Take(4).Select(piece => (Math.Max(1L, (long)roll * piece.share / 100), piece.count))])).ToArbitrary();
+
     private static Gen<double> Tenths(int low, int high) => Gen.Choose(low, high).Select(tenths => tenths / 10.0);
 
     private static SpiralCase Spiral(double diameter, double width, int share, int turns, int level)

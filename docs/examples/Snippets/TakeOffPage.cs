@@ -37,11 +37,16 @@ public static class TakeOffPage
         #region not-proved
         var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
         var stock = new StripStock(tape, Length.FromMillimeters(50), Length.FromMeters(10));
-        Length piece = Length.FromMeters(3.4);
-        var rings = new Strip(stock, piece, count: 8, StripPurpose.Ring, maySplice: false, cover: piece, trim: Length.Zero);
+        Strip[] rings = [Rings(4, count: 5), Rings(3, count: 3)];
         var choices = TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0));
-        StockTakeOff order = StripTakeOff.Of([rings], choices).Stocks[0];
+        StockTakeOff order = StripTakeOff.Of(rings, choices).Stocks[0];
         Console.WriteLine($"{order.Rolls} rolls, at least {order.LeastRolls}, proved minimal: {order.ProvedMinimal}");
+
+        Strip Rings(double meters, int count)
+        {
+            Length piece = Length.FromMeters(meters);
+            return new(stock, piece, count, StripPurpose.Ring, maySplice: false, cover: piece, trim: Length.Zero);
+        }
         #endregion
     }
 

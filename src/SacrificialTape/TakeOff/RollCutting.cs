@@ -3,150 +3,79 @@ using SacrificialTape.Wrapping;
 namespace SacrificialTape.TakeOff;
 
 /// <summary>
-/// Cuts the strips of one stock from rolls, in whole micrometres. Whole pieces first, longest first, each onto the
-/// first roll that still holds it; then the pieces that may be spliced, one after the other along the remnants and new
-/// rolls; last the spare. A plain rule that a crew can follow; it does not claim to be the best plan.
+/// Carries out a plan of the whole pieces of one stock, in whole micrometres: the pieces that may be spliced are cut one
+/// after the other along the remnants and new rolls, and last the spare is set aside. With a tally each roll is written
+/// down; without, rolls and splices are only counted, which is all that an order needs.
 /// </summary>
 internal sealed class RollCutting
 {
+    private static readonly (long LengthUm, long Count)[] NoRuns = [];
+
     private readonly long rollUm;
     private readonly long spliceLapUm;
     private readonly long shortestUm;
+    private readonly PatternTally? tally;
 
-    // Rolls opened for whole pieces, as groups of rolls with the same remnant: a survey of 100,000 lines has few sizes.
-    private readonly List<(long RemnantUm, long Rolls)> opened = [];
+    // Remnants of whole pieces long enough to be spliced in or kept as spare; the longest stand last.
+    private readonly List<PackedRolls> usable = [];
 
-    // Remnants of whole pieces long enough to be spliced in or kept as spare.
-    private readonly List<long> usable = [];
+    // Rolls with a remnant that only the spare can still use, in the order they were left.
+    private readonly List<(Cut? Pieces, (long LengthUm, long Count)[] Runs, long RemnantUm)> leftover = [];
 
-    // Remnants that only the spare can still use.
-    private readonly List<long> leftover = [];
+    // What they have left together, counted with and without a tally.
+    private long leftoverUm;
 
+    private readonly List<(long LengthUm, long Count)> runs = [];
+    private Cut? currentPieces;
     private long currentUm;
+    private bool open;
 
-    internal RollCutting(long rollUm, long spliceLapUm, long shortestUm)
+    private RollCutting(long rollUm, TakeOffChoices choices, PatternTally? tally)
     {
         this.rollUm = rollUm;
-        this.spliceLapUm = spliceLapUm;
-        this.shortestUm = shortestUm;
+        this.spliceLapUm = choices.SpliceLapUm;
+        this.shortestUm = choices.ShortestUm;
+        this.tally = tally;
     }
 
     internal long Rolls { get; private set; }
 
     internal long Splices { get; private set; }
 
-    internal long PiecesLongerThanRoll { get; private set; }
-
-    internal long WholePiecesOverHalfRoll { get; private set; }
-
-    internal void Cut(IReadOnlyList<Strip> strips, long contingencyUm)
+    internal static RollCutting Of(
+        long rollUm, TakeOffChoices choices, IReadOnlyList<PackedRolls> whole, ReadOnlySpan<Strip> strips, long contingencyUm, PatternTally? tally)
     {
-        var whole = new Dictionary<long, long>();
+        var cutting = new RollCutting(rollUm, choices, tally);
+        cutting.KeepRemnants(whole);
         foreach (Strip strip in strips)
         {
-            if (strip.MaySplice)
+            for (int i = 0; i < strip.Count && (strip.MaySplice || strip.LengthUm > rollUm); i++)
             {
-                continue;
+                cutting.CutSpliced(strip.LengthUm);
             }
+        }
 
-            if (strip.LengthUm > this.rollUm)
+        cutting.Close();
+        cutting.SetAside(contingencyUm);
+        return cutting;
+    }
+
+    private void KeepRemnants(IReadOnlyList<PackedRolls> whole)
+    {
+        foreach (PackedRolls group in whole)
+        {
+            this.Rolls += group.Rolls;
+            if (group.RemnantUm >= this.shortestUm)
             {
-                this.PiecesLongerThanRoll += strip.Count;
+                this.usable.Add(group);
             }
             else
             {
-                whole[strip.LengthUm] = whole.GetValueOrDefault(strip.LengthUm) + strip.Count;
+                this.tally?.Add(group.Cuts, NoRuns, 0, group.Rolls);
             }
         }
 
-        foreach ((long length, long count) in whole.OrderByDescending(static piece => piece.Key))
-        {
-            this.CutWhole(length, count);
-        }
-
-        this.KeepRemnants();
-        foreach (Strip strip in strips)
-        {
-            for (int i = 0; i < strip.Count && (strip.MaySplice || strip.LengthUm > this.rollUm); i++)
-            {
-                this.CutSpliced(strip.LengthUm);
-            }
-        }
-
-        this.SetAside(contingencyUm);
-    }
-
-    private void CutWhole(long lengthUm, long count)
-    {
-        if (2 * lengthUm > this.rollUm)
-        {
-            this.WholePiecesOverHalfRoll += count;
-        }
-
-        for (int i = 0; i < this.opened.Count && count > 0; i++)
-        {
-            (long remnant, long rolls) = this.opened[i];
-            long each = remnant / lengthUm;
-            if (each == 0)
-            {
-                continue;
-            }
-
-            // A group of which not all rolls are filled is split where it stands: the first roll stays the first.
-            long filled = Math.Min(rolls, count / each);
-            count -= filled * each;
-            var split = new List<(long RemnantUm, long Rolls)>(3);
-            if (filled > 0)
-            {
-                split.Add((remnant - (each * lengthUm), filled));
-            }
-
-            if (filled < rolls && count > 0)
-            {
-                split.Add((remnant - (count * lengthUm), 1));
-                count = 0;
-                filled++;
-            }
-
-            if (filled < rolls)
-            {
-                split.Add((remnant, rolls - filled));
-            }
-
-            this.opened.RemoveAt(i);
-            this.opened.InsertRange(i, split);
-            i += split.Count - 1;
-        }
-
-        long perRoll = this.rollUm / lengthUm;
-        this.Open(this.rollUm - (perRoll * lengthUm), count / perRoll);
-        if (count % perRoll > 0)
-        {
-            this.Open(this.rollUm - (count % perRoll * lengthUm), 1);
-        }
-    }
-
-    private void Open(long remnantUm, long rolls)
-    {
-        if (rolls > 0)
-        {
-            this.opened.Add((remnantUm, rolls));
-            this.Rolls += rolls;
-        }
-    }
-
-    private void KeepRemnants()
-    {
-        foreach ((long remnant, long rolls) in this.opened)
-        {
-            for (long i = 0; i < rolls && remnant >= this.shortestUm; i++)
-            {
-                this.usable.Add(remnant);
-            }
-        }
-
-        // The longest stands last, where it is taken first.
-        this.usable.Sort();
+        this.usable.Sort(static (one, two) => one.RemnantUm.CompareTo(two.RemnantUm));
     }
 
     private void CutSpliced(long needUm)
@@ -158,47 +87,122 @@ internal sealed class RollCutting
             if (takeUm >= this.shortestUm)
             {
                 needUm += this.spliceLapUm - takeUm;
-                this.currentUm -= takeUm;
+                this.Run(takeUm);
                 this.Splices++;
             }
 
             this.NextRoll();
         }
 
-        this.currentUm -= needUm;
+        this.Run(needUm);
+    }
+
+    private void Run(long lengthUm)
+    {
+        this.currentUm -= lengthUm;
+        if (this.tally is null)
+        {
+            return;
+        }
+
+        if (this.runs.Count > 0 && this.runs[^1].LengthUm == lengthUm)
+        {
+            this.runs[^1] = (lengthUm, this.runs[^1].Count + 1);
+        }
+        else
+        {
+            this.runs.Add((lengthUm, 1));
+        }
     }
 
     private void NextRoll()
     {
-        if (this.currentUm >= this.shortestUm)
-        {
-            // Too long to be scrap, too short for this piece without leaving a scrap on the next roll: kept as spare.
-            this.leftover.Add(this.currentUm);
-        }
-
+        this.Close();
+        this.open = true;
         if (this.usable.Count > 0)
         {
-            this.currentUm = this.usable[^1];
-            this.usable.RemoveAt(this.usable.Count - 1);
+            PackedRolls longest = this.usable[^1];
+            this.currentUm = longest.RemnantUm;
+            this.currentPieces = longest.Cuts;
+            if (longest.Rolls > 1)
+            {
+                this.usable[^1] = longest with { Rolls = longest.Rolls - 1 };
+            }
+            else
+            {
+                this.usable.RemoveAt(this.usable.Count - 1);
+            }
+
             return;
         }
 
         this.currentUm = this.rollUm;
+        this.currentPieces = null;
         this.Rolls++;
+    }
+
+    private void Close()
+    {
+        if (!this.open)
+        {
+            return;
+        }
+
+        if (this.currentUm >= this.shortestUm)
+        {
+            // Too long to be scrap, too short for the next piece without leaving a scrap on the next roll: kept as spare.
+            this.leftoverUm += this.currentUm;
+            if (this.tally is not null)
+            {
+                this.leftover.Add((this.currentPieces, [.. this.runs], this.currentUm));
+            }
+        }
+        else
+        {
+            this.tally?.Add(this.currentPieces, this.runs, 0, 1);
+        }
+
+        this.runs.Clear();
+        this.currentUm = 0;
+        this.open = false;
     }
 
     private void SetAside(long spareUm)
     {
-        if (this.currentUm >= this.shortestUm)
+        foreach (PackedRolls group in this.usable)
         {
-            this.leftover.Add(this.currentUm);
+            spareUm = this.Spare(group.Cuts, NoRuns, group.RemnantUm, group.Rolls, spareUm);
         }
 
-        foreach (long remnant in this.usable.Concat(this.leftover))
+        long fromLeftover = spareUm;
+        foreach ((Cut? pieces, (long, long)[] cut, long remnant) in this.leftover)
         {
-            spareUm -= Math.Min(spareUm, remnant);
+            fromLeftover = this.Spare(pieces, cut, remnant, 1, fromLeftover);
         }
 
-        this.Rolls += (spareUm + this.rollUm - 1) / this.rollUm;
+        spareUm -= Math.Min(spareUm, this.leftoverUm);
+        long rolls = (spareUm + this.rollUm - 1) / this.rollUm;
+        this.Rolls += rolls;
+        _ = this.Spare(null, NoRuns, this.rollUm, rolls, spareUm);
+    }
+
+    // Sets aside what these rolls have left, as far as spare is wanted, and gives what is still wanted.
+    private long Spare(Cut? pieces, (long LengthUm, long Count)[] cut, long remnantUm, long rolls, long spareUm)
+    {
+        long full = Math.Min(rolls, spareUm / remnantUm);
+        spareUm -= full * remnantUm;
+        long rest = full < rolls ? spareUm : 0;
+        this.Write(pieces, cut, remnantUm, full);
+        this.Write(pieces, cut, rest, Math.Min(1, rolls - full));
+        this.Write(pieces, cut, 0, rolls - full - 1);
+        return spareUm - rest;
+    }
+
+    private void Write(Cut? pieces, (long LengthUm, long Count)[] cut, long spareUm, long rolls)
+    {
+        if (rolls > 0)
+        {
+            this.tally?.Add(pieces, cut, spareUm, rolls);
+        }
     }
 }

@@ -7,18 +7,23 @@ namespace SacrificialTape.TakeOff;
 /// <summary>What to order of one stocked strip, and where every metre of it goes.</summary>
 public sealed record StockTakeOff : IHasWorkings
 {
-    private readonly long wholeOverHalf;
+    private readonly CutOrder order;
+    private readonly WholePieceBound wholePieces;
+    private readonly int rule;
 
-    internal StockTakeOff(StripStock stock, RollCutting cutting, StripLedger ledger)
+    internal StockTakeOff(
+        StripStock stock, CutOrder order, WholePieceBound wholePieces, int rule, (long Taken, long Least, long Splices) rolls, StripLedger ledger)
     {
+        this.order = order;
+        this.wholePieces = wholePieces;
+        this.rule = rule;
         this.Stock = stock;
+        this.Rolls = rolls.Taken;
+        this.LeastRolls = rolls.Least;
+        this.Splices = rolls.Splices;
+        this.PiecesLongerThanRoll = order.Strips
+            .Where(strip => !strip.MaySplice && strip.LengthUm > order.RollUm).Sum(static strip => (long)strip.Count);
         this.Ledger = ledger;
-        this.Rolls = cutting.Rolls;
-        this.Splices = cutting.Splices;
-        this.PiecesLongerThanRoll = cutting.PiecesLongerThanRoll;
-        this.wholeOverHalf = cutting.WholePiecesOverHalfRoll;
-        this.LeastRolls = (long)TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, ledger.CoverUm, ledger.LapUm, ledger.TrimUm, ledger.ContingencyUm, stock.RollUm / 1e3, default(NoSteps));
     }
 
     /// <summary>The stocked strip.</summary>
@@ -28,7 +33,6 @@ public sealed record StockTakeOff : IHasWorkings
     public long Rolls { get; }
 
     /// <summary>A number that no plan of cutting can beat.</summary>
-    [BasisOf(typeof(TakeOffFormulas), nameof(TakeOffFormulas.LeastRolls))]
     public long LeastRolls { get; }
 
     /// <summary>Whether the plan is known to need the fewest rolls: it meets the bound. If not, it may still be the best.</summary>
@@ -51,13 +55,24 @@ public sealed record StockTakeOff : IHasWorkings
     [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
     public Mass ZincLaid => this.Stock.ZincMass(this.Ledger.Cover + this.Ledger.Lap + this.Ledger.Splice);
 
+    /// <summary>
+    /// Writes the cut list: which pieces, runs and spare come from which roll. It is written anew with each call; that of
+    /// a large survey is large.
+    /// </summary>
+    public CutPlan PlanCuts() => CutPlan.OfTakeOff(
+        this.order.RollUm,
+        this.order.Choices.ShortestUm,
+        this.order.Patterns(this.wholePieces, this.rule),
+        this.wholePieces,
+        this.Ledger);
+
     /// <inheritdoc/>
     public Workings ShowWorkings()
     {
         var steps = new StepList();
         StripLedger l = this.Ledger;
         _ = TakeOffKernel.LeastRolls(
-            this.wholeOverHalf, l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollUm / 1e3, steps);
+            this.wholePieces.Count(steps), l.CoverUm, l.LapUm, l.TrimUm, l.ContingencyUm, this.Stock.RollUm / 1e3, steps);
         double bought = TakeOffKernel.BoughtMm(this.Rolls, this.Stock.RollUm / 1e3, steps);
         _ = TakeOffKernel.OffcutMm(bought, l, steps);
         _ = FoilKernel.Kilograms(

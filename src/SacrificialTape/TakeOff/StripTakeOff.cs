@@ -1,3 +1,4 @@
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.Tapes;
@@ -8,9 +9,10 @@ namespace SacrificialTape.TakeOff;
 
 /// <summary>The strips of a job turned into whole rolls, stock by stock.</summary>
 /// <remarks>
-/// Whole pieces (rings, level turns, girth weld strips) are cut longest first, each onto the first roll that holds it;
-/// strips that may be spliced then run along the remnants and new rolls. It is a plain rule, not a search: see
-/// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most.
+/// Whole pieces (rings, level turns, girth weld strips) are planned first, by the best of several rules; strips that may
+/// be spliced then run along the remnants and new rolls in the order given. It is no search of all plans: see
+/// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most, and
+/// <see cref="StockTakeOff.PlanCuts"/> for the cut list.
 /// </remarks>
 public sealed record StripTakeOff
 {
@@ -29,11 +31,11 @@ public sealed record StripTakeOff
     public ValueList<StockTakeOff> Stocks { get; }
 
     /// <summary>Zinc in all rolls bought.</summary>
-    [Provenance.BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
     public Mass ZincBought => Mass.FromKilograms(this.Stocks.Sum(static stock => UnitConversions.Kilograms(stock.ZincBought)));
 
     /// <summary>Zinc that ends up on the steel.</summary>
-    [Provenance.BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
+    [BasisOf(typeof(FoilFormulas), nameof(FoilFormulas.Mass))]
     public Mass ZincLaid => Mass.FromKilograms(this.Stocks.Sum(static stock => UnitConversions.Kilograms(stock.ZincLaid)));
 
     /// <summary>Turns strips into rolls.</summary>
@@ -106,11 +108,13 @@ public sealed record StripTakeOff
         // Cutting goes roll by roll: more than anyone orders would take minutes before it failed.
         AcceptedRange.Between(0, MostRolls, "rolls of strip").Check((double)(cover + lap + trim) / rollUm, nameof(strips));
         long contingency = (long)Math.Round((cover + lap + trim) * choices.Contingency.Fraction);
-        var cutting = new RollCutting(rollUm, choices.SpliceLapUm, choices.ShortestUm);
-        cutting.Cut(strips, contingency);
+        var order = new CutOrder(rollUm, choices, new ValueList<Strip>(strips), contingency);
+        WholePieceBound wholePieces = WholePieceBound.Of(order.WholePieces());
+        long least = (long)TakeOffKernel.LeastRolls(wholePieces.Rolls, cover, lap, trim, contingency, rollUm / 1e3, default(NoSteps));
+        (long rolls, long splices, int rule) = order.Count(wholePieces, least);
         var ledger = new StripLedger(
-            cover, lap, trim, checked(cutting.Splices * choices.SpliceLapUm), contingency, checked(cutting.Rolls * rollUm));
-        return new StockTakeOff(stock, cutting, ledger);
+            cover, lap, trim, checked(splices * choices.SpliceLapUm), contingency, checked(rolls * rollUm));
+        return new StockTakeOff(stock, order, wholePieces, rule, (rolls, least, splices), ledger);
     }
 
     // Surveys share a few stock objects among many lines: look by reference first, by meaning only once per object.

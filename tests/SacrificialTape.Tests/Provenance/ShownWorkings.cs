@@ -146,6 +146,7 @@ public sealed partial class ShownWorkings
         StockTakeOff stock = Cutting.TakeOff(given).Stocks.Single();
         IReadOnlyDictionary<string, double> shown = Checked(stock);
         Near.Equal(stock.LeastRolls, shown["N_min"], 0);
+        Ends(Checked(stock.PlanCuts()), stock.LeastRolls);
         Near.Equal(stock.Ledger.Bought.Millimeters, shown["B"], 1e-12);
         Near.Equal(stock.Ledger.Offcut.Millimeters, shown["F"], 1e-12);
         Ends(shown, stock.ZincBought.Kilograms);
@@ -232,6 +233,7 @@ public sealed partial class ShownWorkings
         this.Of_a_life(new LossCase(0.1, 10, 0.813));
         this.Of_bare_contact(new SpanCase(1000, 100, 10));
         this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
+        this.Of_a_take_off(new CutCase(10, 0, 10, 1000, [new PieceCase(3_400_000, 8, true, 3_400_000, 0)]));
         this.Of_fittings(new SpanCase(1000, 100, 10));
         this.Of_time_and_money(new RateCase(0.05, 20));
         this.Of_time_and_money(new RateCase(0, 20));

@@ -62,6 +62,9 @@ internal sealed class CuttingByHand
     /// <summary>Each spliced strip with the parts that it was put together from.</summary>
     internal List<(long LengthUm, List<long> PartsUm)> Strips { get; } = [];
 
+    /// <summary>The cuts of each roll in the order they were made.</summary>
+    internal IEnumerable<string> CutLists => this.rolls.Select(Cutting.List);
+
     internal int Splices { get; }
 
     internal int Rolls => this.rolls.Count;

@@ -1,0 +1,3 @@
+global using SacrificialTape.TakeOff;
+global using UnitsNet;
+global using Xunit;
