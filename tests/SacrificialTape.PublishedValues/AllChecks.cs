@@ -21,6 +21,7 @@ internal static class AllChecks
         HeadAreaChecks.Group,
         ShellAreaChecks.Group,
         FlangeChecks.Group,
+        PanelAreaChecks.Group,
         ZincSheetConversionChecks.Group,
         HotDipMassChecks.Group,
         CorrosivityCategoryChecks.Group,

@@ -103,11 +103,18 @@ internal static class Sources
         "Area 0.931 times the diameter squared",
         SourceReading.Recalled);
 
+    internal static SourceReference Containers { get; } = new(
+        "iso-668-2013-outside",
+        "ISO 668:2013",
+        "outside dimensions, through a published table of them",
+        "1CC 6058 x 2438 x 2591 mm, 1AA 12192 x 2438 x 2591 mm, 1AAA 12192 x 2438 x 2896 mm",
+        SourceReading.SecondHand);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
-        TankHeadTests, EllipsoidalFactor, TorisphericalFactor,
+        TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers,
     ];
 }

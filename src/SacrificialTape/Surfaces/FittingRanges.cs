@@ -27,6 +27,10 @@ internal static class FittingRanges
     internal static double ThicknessMm(Length given, string parameter) =>
         Plate.Check(UnitConversions.Millimeters(given), parameter);
 
+    /// <summary>A hole, narrower than what it is in: at least 1 mm.</summary>
+    internal static double LessThan(Length given, double outsideMm, string parameter) =>
+        AcceptedRange.FromBelow(1, outsideMm, "mm").Check(UnitConversions.Millimeters(given), parameter);
+
     /// <summary>Checks a number against bounds that depend on another dimension.</summary>
     internal static double Within(double value, double low, double high, string parameter) =>
         AcceptedRange.Between(low, high, "mm").Check(value, parameter);
