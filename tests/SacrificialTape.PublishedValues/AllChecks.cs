@@ -22,6 +22,8 @@ internal static class AllChecks
         ShellAreaChecks.Group,
         FlangeChecks.Group,
         PanelAreaChecks.Group,
+        SectionPerimeterChecks.Group,
+        SectionOutlineChecks.Group,
         ZincSheetConversionChecks.Group,
         HotDipMassChecks.Group,
         CorrosivityCategoryChecks.Group,

@@ -3,7 +3,7 @@ using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Provenance;
 
-/// <content>Panels.</content>
+/// <content>Panels and sections.</content>
 public sealed partial class ShownWorkings
 {
     [Property]
@@ -21,5 +21,33 @@ public sealed partial class ShownWorkings
             new CorrugatedPanel(Mm(size), Mm(size / 4), Mm(size / 5), Mm(given.LapMm), 7, Mm(given.WidthMm), Mm(given.LapMm)),
         ];
         Assert.All(surfaces, static surface => Ends(Checked(surface), surface.Area.SquareMeters));
+    }
+
+    [Property]
+    public void Of_sections(SpanCase given)
+    {
+        double h = 20 + given.WidthMm;
+        Length long_ = Mm(given.SpanMm);
+        Section[] sections =
+        [
+            new ISection(Mm(h), Mm(h / 2), Mm(h / 20), Mm(h / 10), Mm(h / 8), long_),
+            Channel.WithParallelFlanges(Mm(h), Mm(h / 3), Mm(h / 20), Mm(h / 10), Mm(h / 12), long_),
+            Channel.WithTaperedFlanges(Mm(h), Mm(h / 3), Mm(h / 20), Mm(h / 10), Mm(h / 12), Mm(h / 40), Angle.FromDegrees(4.574), long_),
+            new AngleSection(Mm(h), Mm(h / 2), Mm(h / 10), Mm(h / 8), Mm(h / 16), long_),
+            new TeeSection(Mm(h), Mm(h / 2), Mm(h / 20), Mm(h / 10), Mm(h / 8), long_),
+            RectangularHollowSection.FromOutside(Mm(h), Mm(h / 2), Mm(h / 20), Mm(h / 9), long_),
+            RectangularHollowSection.FromInside(Mm(h), Mm(h / 2), Mm(h / 20), Mm(h / 9), long_),
+            RectangularHollowSection.HotFinished(Mm(h), Mm(h / 2), Mm(h / 20), long_),
+            RectangularHollowSection.ColdFormed(Mm(h), Mm(h / 2), Mm(h / 30), long_),
+            CircularHollowSection.FromOutside(Mm(h), long_),
+            CircularHollowSection.FromInside(Mm(h), Mm(5), long_),
+            .. SectionSizes.All.Select(size => size.OfLength(long_)),
+        ];
+        Assert.All(sections, static section =>
+        {
+            IReadOnlyDictionary<string, double> shown = Checked(section);
+            Ends(shown, section.Area.SquareMeters);
+            Near.Equal(section.Perimeter.Millimeters, shown["U"], 1e-15);
+        });
     }
 }

@@ -188,6 +188,7 @@ public sealed partial class ShownWorkings
         this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
         this.Of_fittings(new SpanCase(1000, 100, 10));
         this.Of_panels(new SpanCase(1000, 100, 10));
+        this.Of_sections(new SpanCase(1000, 100, 10));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
