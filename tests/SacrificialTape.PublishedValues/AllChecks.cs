@@ -24,6 +24,8 @@ internal static class AllChecks
         PanelAreaChecks.Group,
         SectionPerimeterChecks.Group,
         SectionOutlineChecks.Group,
+        EdgeAndSupportChecks.Group,
+        WasherChecks.Group,
         ZincSheetConversionChecks.Group,
         HotDipMassChecks.Group,
         CorrosivityCategoryChecks.Group,

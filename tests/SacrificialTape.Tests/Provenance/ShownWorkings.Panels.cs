@@ -3,7 +3,7 @@ using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Provenance;
 
-/// <content>Panels and sections.</content>
+/// <content>Panels, sections, edges and supports.</content>
 public sealed partial class ShownWorkings
 {
     [Property]
@@ -49,5 +49,32 @@ public sealed partial class ShownWorkings
             Ends(shown, section.Area.SquareMeters);
             Near.Equal(section.Perimeter.Millimeters, shown["U"], 1e-15);
         });
+    }
+
+    [Property]
+    public void Of_edges_and_supports(SpanCase given)
+    {
+        double size = 20 + given.WidthMm;
+        Surface[] surfaces =
+        [
+            new SheetEdge(Mm(10 * size), Mm(6), Mm(size / 2), Mm(given.LapMm / 2), 3, 2),
+            SheetEdge.RoundRectangle(Mm(2 * size), Mm(size), Mm(6), Mm(size / 3), Mm(0)),
+            WindowOpening.Rectangular(Mm(given.SpanMm), Mm(size), Mm(6), Mm(given.LapMm), Mm(30)),
+            WindowOpening.Circular(Mm(size), Mm(6), Mm(given.LapMm), Mm(30)),
+            new PipeStrap(Mm(size), Mm(50), Mm(6), Angle.FromDegrees(200), Mm(given.LapMm), StrapFaces.Both),
+            new PipeStrap(Mm(size), Mm(50), Mm(6), Angle.FromDegrees(360), Mm(0), StrapFaces.Outer),
+            new TaperedColumn(Mm(size), Mm(size / 2), Mm(given.SpanMm)),
+            new TaperedColumn(Mm(size), Mm(size / 2), Mm(given.SpanMm), new BasePlate(Mm(2 * size), Mm(3 * size), Mm(20), 4, Mm(size / 5))),
+            new Washer(Mm(size), Mm(size / 2), 12),
+            new MeasuredArea(Area.FromSquareMeters(given.SpanMm), AreaAllowance.FromFraction(0.15), "paced out by hand, north side guessed"),
+        ];
+        Assert.All(surfaces, static surface => Ends(Checked(surface), surface.Area.SquareMeters));
+        foreach (double width in new[] { 1.0, 1.6, 2, 2.9, 5.3 })
+        {
+            var cutting = new WasherCutting(new Washer(Mm(size), Mm(size / 2)), Mm(width * size), Mm(size + given.SpanMm), Mm(given.LapMm / 10));
+            IReadOnlyDictionary<string, double> shown = Checked(cutting);
+            Near.Equal(cutting.Count, shown["N"], 0);
+            Ends(shown, cutting.Yield.Fraction);
+        }
     }
 }
