@@ -138,12 +138,19 @@ internal static class Sources
         "(A/P, 10 %, 5) = 0.26380; 50 000 less 5 000 after 5 years comes to 12 371 a year",
         SourceReading.SecondHand);
 
+    internal static SourceReference Containers { get; } = new(
+        "iso-668-2013-outside",
+        "ISO 668:2013",
+        "outside dimensions, through a published table of them",
+        "1CC 6058 x 2438 x 2591 mm, 1AA 12192 x 2438 x 2591 mm, 1AAA 12192 x 2438 x 2896 mm",
+        SourceReading.SecondHand);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
-        TankHeadTests, EllipsoidalFactor, TorisphericalFactor,
+        TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
     ];
 }

@@ -27,6 +27,21 @@ internal static class FittingRanges
     internal static double ThicknessMm(Length given, string parameter) =>
         Plate.Check(UnitConversions.Millimeters(given), parameter);
 
+    /// <summary>A hole, narrower than what it is in: at least 1 mm.</summary>
+    internal static double LessThan(Length given, double outsideMm, string parameter) =>
+        AcceptedRange.FromBelow(1, outsideMm, "mm").Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A thickness that leaves some of what it is taken from: more than 0, less than that.</summary>
+    internal static double Inside(Length given, double highMm, string parameter) =>
+        AcceptedRange.Inside(0, highMm, "mm").Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A radius or a reach that may be missing: 0 to what there is room for, to a billionth of it.</summary>
+    internal static double UpTo(Length given, double highMm, string parameter)
+    {
+        double mm = UnitConversions.Millimeters(given);
+        return mm >= 0 && WithAllowance.AtMost(mm, highMm) ? mm : throw AcceptedRange.Between(0, highMm, "mm").Refuse(mm, parameter);
+    }
+
     /// <summary>Checks a number against bounds that depend on another dimension.</summary>
     internal static double Within(double value, double low, double high, string parameter) =>
         AcceptedRange.Between(low, high, "mm").Check(value, parameter);

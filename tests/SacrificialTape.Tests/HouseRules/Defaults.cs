@@ -59,6 +59,8 @@ public sealed class Defaults
         Assert.Equal(8, Unsafe.SizeOf<Contingency>());
         Assert.Equal(8, Unsafe.SizeOf<AreaRatio>());
         Assert.Equal(8, Unsafe.SizeOf<BareRatio>());
+        Assert.Equal(8, Unsafe.SizeOf<AreaAllowance>());
+        Assert.Equal(8, Unsafe.SizeOf<CuttingYield>());
         Assert.Equal(8, Unsafe.SizeOf<Lifetime>());
         Assert.Equal(8, Unsafe.SizeOf<DiscountRate>());
         Assert.Equal(24, Unsafe.SizeOf<Money>());

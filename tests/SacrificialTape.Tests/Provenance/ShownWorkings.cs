@@ -242,6 +242,9 @@ public sealed partial class ShownWorkings
         this.Of_an_option(new OptionCase(0.05, 10, 20, 30, 1000, 10, 50, 5));
         this.Of_a_cost();
         this.Of_money_without_end();
+        this.Of_panels(new SpanCase(1000, 100, 10));
+        this.Of_sections(new SpanCase(1000, 100, 10));
+        this.Of_edges_and_supports(new SpanCase(1000, 100, 10));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
