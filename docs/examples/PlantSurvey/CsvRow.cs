@@ -12,7 +12,7 @@ internal sealed class CsvRow(
 
     internal string Text(string column)
     {
-        string text = cells[column];
+        string text = this.Cell(column);
         if (text.Length == 0)
         {
             this.Fault(column, "The cell is empty.");
@@ -21,18 +21,18 @@ internal sealed class CsvRow(
         return text;
     }
 
-    internal string TextOr(string column, string otherwise) => cells[column].Length == 0 ? otherwise : cells[column];
+    internal string TextOr(string column, string otherwise) => this.Cell(column) is { Length: > 0 } text ? text : otherwise;
 
     internal double Number(string column) => this.NumberOr(column, null) ?? 0;
 
     /// <summary>An empty cell is null where that is allowed.</summary>
-    internal double? OptionalNumber(string column) => cells[column].Length == 0 ? null : this.NumberOr(column, null);
+    internal double? OptionalNumber(string column) => this.Cell(column).Length == 0 ? null : this.NumberOr(column, null);
 
     internal double NumberOr(string column, double otherwise) => this.NumberOr(column, (double?)otherwise) ?? otherwise;
 
     internal int WholeOr(string column, int otherwise)
     {
-        string text = cells[column];
+        string text = this.Cell(column);
         if (text.Length == 0)
         {
             return otherwise;
@@ -65,8 +65,8 @@ internal sealed class CsvRow(
     /// <summary>Makes something of the cells; if the library refuses, the fault stands at the cell to blame.</summary>
     /// <param name="column">The cell to blame as a rule.</param>
     /// <param name="make">What to make.</param>
-    /// <param name="pipeColumn">The cell to blame when it is the pipe that does not suit.</param>
-    internal T Try<T>(string column, Func<T> make, string? pipeColumn = null)
+    /// <param name="blame">Other cells to blame, by the argument that the library refuses.</param>
+    internal T Try<T>(string column, Func<T> make, params (string Argument, string Column)[] blame)
         where T : class
     {
         try
@@ -75,7 +75,8 @@ internal sealed class CsvRow(
         }
         catch (ArgumentException refused)
         {
-            this.Fault(refused.ParamName == "pipe" ? pipeColumn ?? column : column, FirstLine(refused));
+            (string Argument, string Column) named = blame.FirstOrDefault(one => one.Argument == refused.ParamName);
+            this.Fault(named.Column ?? column, FirstLine(refused));
             return null!;
         }
     }
@@ -83,7 +84,7 @@ internal sealed class CsvRow(
     /// <summary>A cell that would be passed over in silence is a slip of the survey.</summary>
     internal void MustBeEmpty(string column, string why)
     {
-        if (cells[column].Length > 0)
+        if (this.Cell(column).Length > 0)
         {
             this.Fault(column, why);
         }
@@ -99,13 +100,10 @@ internal sealed class CsvRow(
     internal void Fault(string column, string message)
     {
         this.Faulty = true;
-        int place = 1;
-        while (place <= header.Count && header[place - 1] != column)
-        {
-            place++;
-        }
-
-        faults.Add(new(file, line, $"column {place.ToString(CultureInfo.InvariantCulture)} '{column}'", message));
+        int place = header.TakeWhile(name => name != column).Count() + 1;
+        faults.Add(new(file, line, place > header.Count
+            ? $"column '{column}', which is not there"
+            : $"column {place.ToString(CultureInfo.InvariantCulture)} '{column}'", message));
     }
 
     // The framework adds the parameter's name to the message; the place in the file says it better.
@@ -116,9 +114,12 @@ internal sealed class CsvRow(
         return parameter < 0 ? message : message[..parameter];
     }
 
+    // A column that may be left out counts as one of empty cells.
+    private string Cell(string column) => cells.GetValueOrDefault(column, string.Empty);
+
     private double? NumberOr(string column, double? otherwise)
     {
-        string text = cells[column];
+        string text = this.Cell(column);
         if (text.Length == 0)
         {
             if (otherwise is null)

@@ -15,7 +15,14 @@ internal sealed class CsvTable
 
     internal IReadOnlyList<CsvRow> Rows { get; }
 
-    internal static CsvTable? Read(string folder, string file, IReadOnlyList<string> columns, List<SurveyFault> faults)
+    /// <summary>Reads a file, or says what is wrong with its header or its rows.</summary>
+    /// <param name="folder">Where it is.</param>
+    /// <param name="file">Its name.</param>
+    /// <param name="columns">The columns that must be there.</param>
+    /// <param name="optional">The columns that may be left out.</param>
+    /// <param name="faults">Takes the faults.</param>
+    internal static CsvTable? Read(
+        string folder, string file, IReadOnlyList<string> columns, IReadOnlyList<string> optional, List<SurveyFault> faults)
     {
         string path = Path.Combine(folder, file);
         if (!System.IO.File.Exists(path))
@@ -34,7 +41,7 @@ internal sealed class CsvTable
         // The check for the number of columns is ours: it can say what most likely went wrong.
         using SepReader reader = Sep.Reader(options => options with { Unescape = true, DisableColCountCheck = true }).FromText(text);
         IReadOnlyList<string> header = [.. reader.Header.ColNames.Select(static name => name.Trim().TrimStart('\uFEFF'))];
-        if (!HeaderFits(file, header, columns, faults))
+        if (!HeaderFits(file, header, columns, optional, faults))
         {
             return null;
         }
@@ -79,7 +86,8 @@ internal sealed class CsvTable
         return new CsvTable(file, rows);
     }
 
-    private static bool HeaderFits(string file, IReadOnlyList<string> header, IReadOnlyList<string> columns, List<SurveyFault> faults)
+    private static bool HeaderFits(
+        string file, IReadOnlyList<string> header, IReadOnlyList<string> columns, IReadOnlyList<string> optional, List<SurveyFault> faults)
     {
         int before = faults.Count;
         foreach (string column in columns.Except(header))
@@ -87,9 +95,9 @@ internal sealed class CsvTable
             faults.Add(new(file, 1, $"column '{column}'", "The column is missing."));
         }
 
-        foreach (string column in header.Except(columns))
+        foreach (string column in header.Except(columns).Except(optional))
         {
-            faults.Add(new(file, 1, $"column '{column}'", $"Not a column known here; known are {string.Join(", ", columns)}."));
+            faults.Add(new(file, 1, $"column '{column}'", $"Not a column known here; known are {string.Join(", ", columns.Concat(optional))}."));
         }
 
         foreach (IGrouping<string, string> twice in header.GroupBy(static name => name).Where(static same => same.Count() > 1))

@@ -3,23 +3,19 @@ using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
-using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
 using UnitsNet;
 
 namespace PlantSurvey;
 
-/// <summary>The lines of the survey: lines.csv.</summary>
+/// <summary>The cells that every sheet of the survey has: where a line stands, how long it must last, what it is covered with.</summary>
 internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<string, StripStock> stock)
 {
-    internal const string File = "lines.csv";
+    internal static readonly string[] Columns = ["line", "exposure", "life_a", "stock", "lay", "lap_mm"];
 
-    internal static readonly string[] Columns =
-    [
-        "line", "shape", "size", "length_m", "angle_deg", "radius_mm", "run", "metal", "windows", "window_cm2", "service_degC", "wet", "exposure", "rate_um_a",
-        "life_a", "stock", "lay", "lap_by", "lap_mm", "ends", "passes", "layers", "method", "girth_welds", "long_welds", "weld_stock",
-    ];
+    internal static readonly string[] Optional =
+        ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method"];
 
     private static readonly Dictionary<string, Orientation> Runs = new()
     {
@@ -47,38 +43,22 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         ["head"] = ApplicationMethod.WrappingHead,
     };
 
-    private static readonly Dictionary<string, SpiralEnds> Ends = new()
-    {
-        ["flush"] = SpiralEnds.TrimmedFlush,
-        ["level"] = SpiralEnds.LevelTurns(1),
-        ["level2"] = SpiralEnds.LevelTurns(2),
-    };
-
-    private static readonly Dictionary<string, Func<Length, SpiralSetting>> LapsBy = new()
-    {
-        ["across"] = SpiralSetting.FromTrueLap,
-        ["along"] = SpiralSetting.FromLapAlongPipe,
-        ["marks"] = SpiralSetting.FromMarks,
-    };
-
-    private static readonly string[] Lays = ["spiral", "rings", "along"];
-
-    private static readonly string[] Shapes = ["pipe", "bend"];
-
     static LineReader() => Exposures["measured"] = null;
 
-    internal SurveyLine? Read(CsvRow row)
+    /// <summary>Reads a line whose shape and lay are those of a sheet.</summary>
+    internal SurveyLine? Read(CsvRow row, ShapeSheet sheet)
     {
         string tag = row.Text("line");
-        bool bend = row.Choice("shape", Shapes.ToDictionary(static shape => shape), "pipe") == "bend";
-        Surface? surface = bend ? ShapeReader.Bend(row) : ShapeReader.Pipe(row);
         SteelCondition? steel = Steel(row);
         ZincExposure? exposure = Exposure(row);
         double years = row.Number("life_a");
         int layers = row.WholeOr("layers", 1);
-        StripStock strip = row.Choice("stock", stock);
-        ILay? lay = this.Lay(row, surface, strip);
-        WeldWork? welds = this.Welds(row, surface);
+        StripStock? strip = row.Choice("stock", stock);
+        int passes = row.WholeOr("passes", 1);
+        ApplicationMethod method = row.Choice("method", Methods, "hand");
+        LayChoices? options = row.Try("passes", () => new LayChoices(choices.EndLap, choices.HandWander, passes, method));
+        ILay? lay = sheet.Lay(row, strip, options);
+        WeldWork? welds = sheet.Welds(row, lay, stock, choices.EndLap);
         if (row.Faulty || lay is null || steel is null || exposure is null)
         {
             return null;
@@ -86,7 +66,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
         if (steel.WindowsInPaint is { } windows)
         {
-            _ = row.Try("windows", () => new BareContact(surface!.Area, windows));
+            _ = row.Try("windows", () => new BareContact(lay.Surface.Area, windows));
         }
 
         if (row.Faulty)
@@ -153,71 +133,5 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
         return row.Try("rate_um_a", () => ZincExposure.FromMeasurement(
             CorrosionRate.FromMicrometersPerYear(measured), "zinc coupons on site, as the survey states"));
-    }
-
-    private ILay? Lay(CsvRow row, Surface? surface, StripStock? strip)
-    {
-        string kind = row.Choice("lay", Lays.ToDictionary(static lay => lay));
-        double lap = row.Number("lap_mm");
-        int passes = row.WholeOr("passes", 1);
-        ApplicationMethod method = row.Choice("method", Methods, "hand");
-        SpiralEnds ends = row.Choice("ends", Ends, "flush");
-        Func<Length, SpiralSetting> by = row.Choice("lap_by", LapsBy, "across");
-        if (kind is "rings" or "along")
-        {
-            row.MustBeEmpty("lap_by", "The lap of rings and of strips along the pipe is always that across the strip; leave the cell empty.");
-            row.MustBeEmpty("ends", "Only a spiral has ends to choose; leave the cell empty.");
-        }
-
-        if (row.Faulty || surface is null || strip is null)
-        {
-            return null;
-        }
-
-        Length leastLap = Length.FromMillimeters(lap);
-        LayChoices? options = row.Try("passes", () => new LayChoices(choices.EndLap, choices.HandWander, passes, method));
-        return options is null ? null : (surface, kind) switch
-        {
-            (StraightPipe pipe, "spiral") => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options), "length_m"),
-            (StraightPipe pipe, "rings") => row.Try<ILay>("lap_mm", () => new RingLay(pipe, strip, leastLap, options)),
-            (StraightPipe pipe, _) => row.Try<ILay>("lap_mm", () => new AlongPipeLay(pipe, strip, leastLap, options)),
-            (Bend bend, "rings") => row.Try<ILay>("lap_mm", () => new BendRingLay(bend, strip, leastLap, options)),
-            _ => row.Refuse<ILay>("lay", $"'{kind}' is not laid on a bend; rings are."),
-        };
-    }
-
-    private WeldWork? Welds(CsvRow row, Surface? surface)
-    {
-        int girth = row.WholeOr("girth_welds", 0);
-        int along = row.WholeOr("long_welds", 0);
-        if (girth + along == 0)
-        {
-            row.MustBeEmpty("weld_stock", "There are no welds; state their number or leave the cell empty.");
-            return null;
-        }
-
-        StripStock strip = row.Choice("weld_stock", stock);
-        if (row.Faulty || surface is null)
-        {
-            return null;
-        }
-
-        if (along > 0 && surface is not StraightPipe)
-        {
-            return row.Refuse<WeldWork>("long_welds", "Welds along a bend are not counted; leave the cell empty.");
-        }
-
-        var seams = new List<WeldSeam>();
-        if (girth > 0)
-        {
-            seams.Add(new GirthWelds(ShapeReader.DiameterOf(surface), girth));
-        }
-
-        if (along > 0 && surface is StraightPipe pipe)
-        {
-            seams.Add(new LongitudinalWelds(pipe.Length, along));
-        }
-
-        return new WeldWork(new ValueList<WeldSeam>(seams), strip, choices.EndLap);
     }
 }

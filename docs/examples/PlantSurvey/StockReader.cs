@@ -14,7 +14,7 @@ internal static class StockReader
 
     internal static IReadOnlyDictionary<string, StripStock>? Read(string folder, TakeOffChoices? takeOff, List<SurveyFault> faults)
     {
-        CsvTable? table = CsvTable.Read(folder, File, Columns, faults);
+        CsvTable? table = CsvTable.Read(folder, File, Columns, [], faults);
         if (table is null)
         {
             return null;

@@ -14,7 +14,7 @@ internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandW
 
     internal static SurveyChoices? Read(string folder, List<SurveyFault> faults)
     {
-        CsvTable? table = CsvTable.Read(folder, File, Columns, faults);
+        CsvTable? table = CsvTable.Read(folder, File, Columns, [], faults);
         if (table is null || table.Rows.Count == 0)
         {
             return null;
