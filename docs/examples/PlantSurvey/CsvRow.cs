@@ -79,6 +79,11 @@ internal sealed class CsvRow(
             this.Fault(named.Column ?? column, FirstLine(refused));
             return null!;
         }
+        catch (CellException refused)
+        {
+            this.Fault(refused.Column, refused.Message);
+            return null!;
+        }
     }
 
     /// <summary>A cell that would be passed over in silence is a slip of the survey.</summary>
@@ -107,7 +112,7 @@ internal sealed class CsvRow(
     }
 
     // The framework adds the parameter's name to the message; the place in the file says it better.
-    private static string FirstLine(ArgumentException refused)
+    internal static string FirstLine(ArgumentException refused)
     {
         string message = refused.Message;
         int parameter = message.IndexOf(" (Parameter ", StringComparison.Ordinal);

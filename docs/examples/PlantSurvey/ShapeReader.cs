@@ -1,4 +1,3 @@
-using System.Globalization;
 using SacrificialTape.Surfaces;
 using UnitsNet;
 
@@ -65,20 +64,14 @@ internal static class ShapeReader
             return null;
         }
 
-        if (!size.StartsWith("OD ", StringComparison.Ordinal))
+        if (!size.StartsWith(OutsideDiameter.Mark, StringComparison.Ordinal))
         {
             PipeSize? nominal = row.Try("size", () => PipeSize.Parse(size));
             return nominal is null ? null : (nominal.OutsideDiameter, nominal);
         }
 
-        if (!double.TryParse(size.AsSpan(3), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double mm))
-        {
-            row.Fault("size", $"'{size}' is not an outside diameter in mm such as 'OD 60.3', with a decimal point.");
-            return null;
-        }
-
         // The library says which diameters it takes.
-        StraightPipe? probe = row.Try("size", () => new StraightPipe(Length.FromMillimeters(mm), Length.FromMeters(1)));
+        StraightPipe? probe = row.Try("size", () => new StraightPipe(OutsideDiameter.Parse(size, "size"), Length.FromMeters(1)));
         return probe is null ? null : (probe.OutsideDiameter, null);
     }
 }

@@ -9,7 +9,7 @@ namespace PlantSurvey;
 internal abstract class ShapeSheet
 {
     /// <summary>All sheets, in the order in which their lines are worked out.</summary>
-    internal static IReadOnlyList<ShapeSheet> All { get; } = [new PipeSheet()];
+    internal static IReadOnlyList<ShapeSheet> All { get; } = [new PipeSheet(), new FittingSheet(), new VesselSheet(), new PanelSheet(), new SectionSheet(), new DetailSheet()];
 
     /// <summary>The name of the file.</summary>
     internal abstract string File { get; }
