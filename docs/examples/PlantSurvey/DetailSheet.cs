@@ -53,5 +53,7 @@ internal sealed class DetailSheet : FamilySheet
 
     private static Dictionary<string, LayMaker> None => [];
 
+    internal override string WorkOn(Surface surface) => "detail";
+
     internal override string File => "details.csv";
 }

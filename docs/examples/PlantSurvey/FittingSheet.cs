@@ -22,6 +22,8 @@ internal sealed class FittingSheet : FamilySheet
 
     private static Dictionary<string, LayMaker> None => [];
 
+    internal override string WorkOn(Surface surface) => "fitting";
+
     internal override string File => "fittings.csv";
 
     // A length in the sheet stands before that of the standard, which is there for nominal sizes only.

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
@@ -11,13 +12,13 @@ namespace PlantSurvey;
 /// <summary>The estimate as data: plain numbers, the unit at the end of each name.</summary>
 internal static class JsonReport
 {
-    internal static int Write(JobEstimate estimate, TextWriter output)
+    internal static int Write(JobEstimate estimate, CostEstimate? cost, TextWriter output)
     {
-        output.WriteLine(JsonSerializer.Serialize(Data(estimate), JsonReportContext.Default.JobData));
+        output.WriteLine(JsonSerializer.Serialize(Data(estimate, cost), JsonReportContext.Default.JobData));
         return 0;
     }
 
-    private static JobData Data(JobEstimate estimate) => new(
+    private static JobData Data(JobEstimate estimate, CostEstimate? cost) => new(
         estimate.Job.Name,
         estimate.Job.Rules.ToString(),
         [.. estimate.Lines.Select(Data)],
@@ -26,7 +27,18 @@ internal static class JsonReport
         estimate.Covered.SquareMeters,
         estimate.StripLength.Meters,
         estimate.TakeOff.ZincBought.Kilograms,
-        estimate.TakeOff.ZincLaid.Kilograms);
+        estimate.TakeOff.ZincLaid.Kilograms,
+        cost is null ? null : Data(cost));
+
+    private static CostData Data(CostEstimate cost)
+    {
+        CostLedger ledger = cost.ToLedger();
+        return new(
+            cost.Prices.Currency,
+            ledger.Total.Amount,
+            cost.FirstCostPerSquareMeter.Rounded().Amount,
+            [.. ledger.Lines.Select(static line => new CostLineData(line.Line.Kind.ToString(), line.Line.Name, line.Amount.Amount))]);
+    }
 
     private static LineData Data(LineEstimate line)
     {
@@ -94,7 +106,12 @@ internal sealed record JobData(
     double CoveredM2,
     double StripM,
     double ZincBoughtKg,
-    double ZincLaidKg);
+    double ZincLaidKg,
+    CostData? Cost);
+
+internal sealed record CostData(string Currency, decimal Total, decimal PerM2, IReadOnlyList<CostLineData> Lines);
+
+internal sealed record CostLineData(string Kind, string Item, decimal Amount);
 
 internal sealed record LineData(
     string Line,

@@ -1,4 +1,5 @@
 using SacrificialTape.Contact;
+using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
@@ -37,7 +38,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
     private static readonly Dictionary<string, bool> YesOrNo = new() { ["yes"] = true, ["no"] = false };
 
-    private static readonly Dictionary<string, ApplicationMethod> Methods = new()
+    internal static readonly Dictionary<string, ApplicationMethod> Methods = new()
     {
         ["hand"] = ApplicationMethod.ByHand,
         ["head"] = ApplicationMethod.WrappingHead,
@@ -46,7 +47,8 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
     static LineReader() => Exposures["measured"] = null;
 
     /// <summary>Reads a line whose shape and lay are those of a sheet.</summary>
-    internal SurveyLine? Read(CsvRow row, ShapeSheet sheet)
+    /// <returns>The line and the work that it makes; null where the row has faults.</returns>
+    internal (SurveyLine Line, IReadOnlyList<LabourWork> Work)? Read(CsvRow row, ShapeSheet sheet)
     {
         string tag = row.Text("line");
         SteelCondition? steel = Steel(row);
@@ -75,7 +77,22 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         }
 
         Duration life = Duration.FromYears365(years);
-        return row.Try("life_a", () => new SurveyLine(tag, lay, exposure, Lifetime.Of(life), steel, welds, layers));
+        SurveyLine? line = row.Try("life_a", () => new SurveyLine(tag, lay, exposure, Lifetime.Of(life), steel, welds, layers));
+        return line is null ? null : (line, Work(lay, welds, method, sheet));
+    }
+
+    private static IReadOnlyList<LabourWork> Work(ILay lay, WeldWork? welds, ApplicationMethod method, ShapeSheet sheet)
+    {
+        string surface = sheet.WorkOn(lay.Surface);
+        var main = LabourWork.Of(lay, new LabourKind(lay.Strips[0].Purpose, method, surface));
+        if (welds is null)
+        {
+            return [main];
+        }
+
+        var strip = Length.FromMillimeters(welds.Strips.Sum(static one => one.TotalLength.Millimeters));
+        var covered = Area.FromSquareMeters(strip.Meters * welds.Stock.Width.Meters);
+        return [main, new LabourWork(new LabourKind(StripPurpose.Weld, ApplicationMethod.ByHand, surface), covered, strip, welds.Strips.Sum(static one => (long)one.Count))];
     }
 
     private static SteelCondition? Steel(CsvRow row)

@@ -35,5 +35,7 @@ internal sealed class PanelSheet : FamilySheet
 
     private static Dictionary<string, LayMaker> None => [];
 
+    internal override string WorkOn(Surface surface) => "panel";
+
     internal override string File => "panels.csv";
 }

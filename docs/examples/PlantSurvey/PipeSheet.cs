@@ -35,6 +35,8 @@ internal sealed class PipeSheet : ShapeSheet
     internal override IReadOnlyList<string> Optional =>
         ["shape", "length_m", "angle_deg", "radius_mm", "lap_by", "ends", "girth_welds", "long_welds", "weld_stock"];
 
+    internal override string WorkOn(Surface surface) => surface is Bend ? "bend" : "pipe";
+
     internal override ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options)
     {
         bool bent = row.Choice("shape", Shapes, "pipe") == "bend";

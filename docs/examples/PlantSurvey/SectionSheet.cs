@@ -45,5 +45,7 @@ internal sealed class SectionSheet : FamilySheet
 
     private static Dictionary<string, LayMaker> None => [];
 
+    internal override string WorkOn(Surface surface) => "section";
+
     internal override string File => "sections.csv";
 }

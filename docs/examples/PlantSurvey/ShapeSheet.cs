@@ -1,4 +1,5 @@
 using SacrificialTape.Jobs;
+using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
 using UnitsNet;
@@ -13,6 +14,9 @@ internal abstract class ShapeSheet
 
     /// <summary>The name of the file.</summary>
     internal abstract string File { get; }
+
+    /// <summary>What work on such a surface is called in norms.csv.</summary>
+    internal abstract string WorkOn(Surface surface);
 
     /// <summary>Columns that must be there, besides those of every sheet.</summary>
     internal abstract IReadOnlyList<string> Columns { get; }

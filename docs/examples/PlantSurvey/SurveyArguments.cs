@@ -17,6 +17,9 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
                 case "--json" when wanted == Wanted.Tables:
                     wanted = Wanted.Data;
                     break;
+                case "--cuts" when wanted == Wanted.Tables:
+                    wanted = Wanted.CutList;
+                    break;
                 case "--crew" or "--workings" when wanted == Wanted.Tables && i + 1 < arguments.Count:
                     wanted = arguments[i] == "--crew" ? Wanted.Crew : Wanted.Workings;
                     line = arguments[++i];

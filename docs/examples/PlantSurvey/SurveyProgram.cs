@@ -1,3 +1,4 @@
+using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 
 namespace PlantSurvey;
@@ -7,12 +8,15 @@ public static class SurveyProgram
 {
     private const string Usage =
         """
-        Works out a survey of pipes to be covered with zinc tape.
+        Works out a survey of steel to be covered with zinc tape.
 
-          PlantSurvey [FOLDER] [--json | --crew LINE | --workings LINE]
+          PlantSurvey [FOLDER] [--json | --cuts | --crew LINE | --workings LINE]
 
-          FOLDER           holds lines.csv, stock.csv and choices.csv; left out: the invented site that ships with the example
+          FOLDER           holds stock.csv, choices.csv and sheets of lines (lines.csv for pipe, fittings.csv, vessels.csv,
+                           panels.csv, sections.csv, details.csv; those that there are), and prices.csv with norms.csv if
+                           it is to be priced; left out: the invented site that ships with the example
           --json           the estimate as data
+          --cuts           the cut list: which pieces come from which roll
           --crew LINE      the crew's steps for one line
           --workings LINE  every step from the numbers of one line to its answers
 
@@ -28,8 +32,10 @@ public static class SurveyProgram
         }
 
         var faults = new List<SurveyFault>();
-        Job? job = SurveyReader.Read(read.Folder, faults);
-        if (job is null || faults.Count > 0)
+        Survey? survey = SurveyReader.Read(read.Folder, faults);
+        JobEstimate? estimate = survey?.Job.Estimate();
+        CostEstimate? cost = CostReport.Of(survey, estimate, faults);
+        if (estimate is null || faults.Count > 0)
         {
             foreach (SurveyFault fault in faults)
             {
@@ -40,13 +46,13 @@ public static class SurveyProgram
             return 1;
         }
 
-        JobEstimate estimate = job.Estimate();
         return read.Wanted switch
         {
-            Wanted.Data => JsonReport.Write(estimate, output),
+            Wanted.Data => JsonReport.Write(estimate, cost, output),
             Wanted.Crew => LineReport.WriteCrew(estimate, read.Line, output, errors),
             Wanted.Workings => LineReport.WriteWorkings(estimate, read.Line, output, errors),
-            _ => TableReport.Write(estimate, output),
+            Wanted.CutList => CutListReport.Write(estimate, output),
+            _ => TableReport.Write(estimate, cost, output),
         };
     }
 }

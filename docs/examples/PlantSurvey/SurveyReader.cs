@@ -1,12 +1,15 @@
+using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
+using SacrificialTape.Quantities;
 using SacrificialTape.Tapes;
+using UnitsNet;
 
 namespace PlantSurvey;
 
 /// <summary>Reads the files of a survey into a job, or says everything that is wrong with them.</summary>
 internal static class SurveyReader
 {
-    internal static Job? Read(string folder, List<SurveyFault> faults)
+    internal static Survey? Read(string folder, List<SurveyFault> faults)
     {
         SurveyChoices? choices = SurveyChoices.Read(folder, faults);
         IReadOnlyDictionary<string, StripStock>? stock = StockReader.Read(folder, choices?.TakeOff, faults);
@@ -16,28 +19,43 @@ internal static class SurveyReader
             return null;
         }
 
+        CostPrices? prices = PriceReader.Read(folder, stock, faults);
         var lines = new List<SurveyLine>();
+        var work = new List<LabourWork>();
         var tags = new HashSet<string>(StringComparer.Ordinal);
         var reader = new LineReader(choices, stock);
         foreach ((ShapeSheet sheet, CsvTable table) in sheets)
         {
             foreach (CsvRow row in table.Rows)
             {
-                SurveyLine? line = reader.Read(row, sheet);
+                (SurveyLine Line, IReadOnlyList<LabourWork> Work)? read = reader.Read(row, sheet);
                 if (!tags.Add(row.TextOr("line", string.Empty)))
                 {
                     row.Fault("line", $"'{row.TextOr("line", string.Empty)}' stands twice in the survey.");
                 }
 
-                if (line is not null)
+                if (read is { } whole)
                 {
-                    lines.Add(line);
+                    lines.Add(whole.Line);
+                    work.AddRange(whole.Work);
                 }
             }
         }
 
-        return faults.Count > 0 ? null : new Job(choices.JobName, lines, choices.TakeOff);
+        return faults.Count > 0
+            ? null
+            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices);
     }
+
+    // One line of cost for work of one kind, wherever it is done.
+    private static IEnumerable<LabourWork> Together(IEnumerable<LabourWork> work) =>
+        from one in work
+        group one by one.Kind into same
+        select new LabourWork(
+            same.Key,
+            Area.FromSquareMeters(same.Sum(static one => one.Area.SquareMeters)),
+            Length.FromMeters(same.Sum(static one => one.StripLength.Meters)),
+            same.Sum(static one => one.Pieces));
 
     // Of the sheets a survey has those that it needs, at least one.
     private static List<(ShapeSheet Sheet, CsvTable Table)> Sheets(string folder, List<SurveyFault> faults)

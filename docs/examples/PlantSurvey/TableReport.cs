@@ -1,4 +1,5 @@
 using System.Globalization;
+using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
@@ -14,7 +15,7 @@ internal static class TableReport
 {
     private const int Columns = 150;
 
-    internal static int Write(JobEstimate estimate, TextWriter output)
+    internal static int Write(JobEstimate estimate, CostEstimate? cost, TextWriter output)
     {
         using var text = new StringWriter(CultureInfo.InvariantCulture);
 
@@ -29,9 +30,19 @@ internal static class TableReport
         console.Profile.Width = Columns;
         console.WriteLine($"{estimate.Job.Name}: {estimate.Lines.Count} lines. Rules: {estimate.Job.Rules}.");
         console.Write(LaySheet(estimate));
+        if (Others(estimate).Any())
+        {
+            console.Write(OtherLays(estimate));
+        }
+
         console.Write(Lives(estimate));
         FindingsReport.Write(estimate, console);
         console.Write(Order(estimate));
+        if (cost is not null)
+        {
+            console.Write(CostReport.Rows(cost));
+        }
+
         console.Write(Totals(estimate));
         foreach (string line in text.ToString().Split('\n'))
         {
@@ -43,13 +54,13 @@ internal static class TableReport
 
     private static Table LaySheet(JobEstimate estimate)
     {
-        Table table = Sheet("Lay sheet (pipe: outside diameter in mm; m: along the pipe, or along the outside of a bend; mark: between setting marks; lap: true, across the strip, outside on bends)");
-        Head(table, "Line", "Surface");
-        HeadRight(table, "m");
-        Head(table, "Lay", "Strip mm");
-        HeadRight(table, "Angle deg", "Mark mm", "Lap mm", "Strips", "Metres");
-        HeadRight(table, "Layers all", "Layers mean");
-        foreach (LineEstimate line in estimate.Lines)
+        Table table = Sheets.Titled("Lay sheet (pipe: outside diameter in mm; m: along the pipe, or along the outside of a bend; mark: between setting marks; lap: true, across the strip, outside on bends)");
+        Sheets.Head(table, "Line", "Surface");
+        Sheets.HeadRight(table, "m");
+        Sheets.Head(table, "Lay", "Strip mm");
+        Sheets.HeadRight(table, "Angle deg", "Mark mm", "Lap mm", "Strips", "Metres");
+        Sheets.HeadRight(table, "Layers all", "Layers mean");
+        foreach (LineEstimate line in estimate.Lines.Where(IsPipe))
         {
             ILay lay = line.Line.Lay;
             (string kind, string angle, string mark, string lap) = Describe(lay);
@@ -58,14 +69,14 @@ internal static class TableReport
                 Surface(lay.Surface),
                 Along(lay.Surface),
                 kind,
-                $"{Number(lay.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Number(lay.Stock.Width.Millimeters, 0)}",
+                $"{Sheets.Number(lay.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Sheets.Number(lay.Stock.Width.Millimeters, 0)}",
                 angle,
                 mark,
                 lap,
-                Number(line.Strips.Sum(static strip => strip.Count), 0),
-                Number(line.StripLength.Meters, 1),
-                Number(lay.LayersEverywhere, 0),
-                Number(lay.LayersOnAverage.Ratio, 2));
+                Sheets.Number(line.Strips.Sum(static strip => strip.Count), 0),
+                Sheets.Number(line.StripLength.Meters, 1),
+                Sheets.Number(lay.LayersEverywhere, 0),
+                Sheets.Number(lay.LayersOnAverage.Ratio, 2));
         }
 
         return table;
@@ -73,16 +84,16 @@ internal static class TableReport
 
     private static string Surface(Surface surface) => surface switch
     {
-        StraightPipe pipe => $"pipe {Number(pipe.OutsideDiameter.Millimeters, 1)}",
-        Bend bend => $"bend {Number(bend.Angle.Degrees, 0)} deg {Number(bend.OutsideDiameter.Millimeters, 1)}",
+        StraightPipe pipe => $"pipe {Sheets.Number(pipe.OutsideDiameter.Millimeters, 1)}",
+        Bend bend => $"bend {Sheets.Number(bend.Angle.Degrees, 0)} deg {Sheets.Number(bend.OutsideDiameter.Millimeters, 1)}",
         _ => surface.Description,
     };
 
     // Of a bend, the arc along its outside: what a crew measures.
     private static string Along(Surface surface) => surface switch
     {
-        StraightPipe pipe => Number(pipe.Length.Meters, 2),
-        Bend bend => Number(bend.OutsideArc.Meters, 2),
+        StraightPipe pipe => Sheets.Number(pipe.Length.Meters, 2),
+        Bend bend => Sheets.Number(bend.OutsideArc.Meters, 2),
         _ => string.Empty,
     };
 
@@ -90,45 +101,77 @@ internal static class TableReport
     {
         SpiralLay spiral => (
             spiral.Ends.LevelTurnsAtEachEnd == 0 ? "spiral, flush" : $"spiral, {spiral.Ends.LevelTurnsAtEachEnd} level",
-            Number(spiral.Geometry.Angle.Degrees, 1),
-            Number(spiral.Geometry.Advance.Millimeters, 1),
-            Number(spiral.Geometry.TrueLap.Millimeters, 1)),
+            Sheets.Number(spiral.Geometry.Angle.Degrees, 1),
+            Sheets.Number(spiral.Geometry.Advance.Millimeters, 1),
+            Sheets.Number(spiral.Geometry.TrueLap.Millimeters, 1)),
         RingLay rings => (
             $"{rings.Rings} ring(s)",
             string.Empty,
-            rings.Rings > 1 ? Number(rings.Stock.Width.Millimeters - rings.Lap.Millimeters, 1) : string.Empty,
-            rings.Rings > 1 ? Number(rings.Lap.Millimeters, 1) : string.Empty),
+            rings.Rings > 1 ? Sheets.Number(rings.Stock.Width.Millimeters - rings.Lap.Millimeters, 1) : string.Empty,
+            rings.Rings > 1 ? Sheets.Number(rings.Lap.Millimeters, 1) : string.Empty),
         BendRingLay rings => (
             $"{rings.Rings} ring(s)",
             string.Empty,
-            Number(rings.Stock.Width.Millimeters - rings.OutsideLap.Millimeters, 1),
-            Number(rings.OutsideLap.Millimeters, 1)),
-        AlongPipeLay along => ($"{along.StripsRound} along", string.Empty, string.Empty, Number(along.Lap.Millimeters, 1)),
+            Sheets.Number(rings.Stock.Width.Millimeters - rings.OutsideLap.Millimeters, 1),
+            Sheets.Number(rings.OutsideLap.Millimeters, 1)),
+        AlongPipeLay along => ($"{along.StripsRound} along", string.Empty, string.Empty, Sheets.Number(along.Lap.Millimeters, 1)),
         _ => (lay.Description, string.Empty, string.Empty, string.Empty),
     };
 
+    // Every other shape says in words what is laid how.
+    private static Table OtherLays(JobEstimate estimate)
+    {
+        Table table = Sheets.Titled("Lay sheet of the other shapes (dimensions in mm)");
+        Sheets.Head(table, "Line");
+        Sheets.HeadWrapped(table, "Surface");
+        Sheets.HeadRight(table, "m2");
+        Sheets.HeadWrapped(table, "Lay");
+        Sheets.Head(table, "Strip mm");
+        Sheets.HeadRight(table, "Strips", "Metres", "Layers all", "mean");
+        foreach (LineEstimate line in Others(estimate))
+        {
+            ILay lay = line.Line.Lay;
+            table.AddRow(
+                line.Line.Tag,
+                lay.Surface.Description,
+                Sheets.Number(lay.Surface.Area.SquareMeters, 2),
+                lay.Description,
+                $"{Sheets.Number(lay.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Sheets.Number(lay.Stock.Width.Millimeters, 0)}",
+                Sheets.Number(line.Strips.Sum(static strip => strip.Count), 0),
+                Sheets.Number(line.StripLength.Meters, 1),
+                Sheets.Number(lay.LayersEverywhere, 0),
+                Sheets.Number(lay.LayersOnAverage.Ratio, 2));
+        }
+
+        return table;
+    }
+
+    private static IEnumerable<LineEstimate> Others(JobEstimate estimate) => estimate.Lines.Where(static line => !IsPipe(line));
+
+    private static bool IsPipe(LineEstimate line) => line.Line.Lay.Surface is StraightPipe or Bend;
+
     private static Table Lives(JobEstimate estimate)
     {
-        Table table = Sheet("Life of the zinc in years (earliest: least foil at the highest rate; no published life of foil on adhesive was found)");
-        Head(table, "Line", "Exposure");
-        HeadRight(table, "Rate um/a", "Zinc um", "Linear", "Power law", "Earliest", "Latest", "Required");
-        Head(table, "Verdict");
-        HeadRight(table, "Bare cm2/m2");
+        Table table = Sheets.Titled("Life of the zinc in years (earliest: least foil at the highest rate; no published life of foil on adhesive was found)");
+        Sheets.Head(table, "Line", "Exposure");
+        Sheets.HeadRight(table, "Rate um/a", "Zinc um", "Linear", "Power law", "Earliest", "Latest", "Required");
+        Sheets.Head(table, "Verdict");
+        Sheets.HeadRight(table, "Bare cm2/m2");
         foreach (LineEstimate line in estimate.Lines)
         {
             LifeEstimate life = line.Life;
             table.AddRow(
                 line.Line.Tag,
                 life.Exposure.Name,
-                $"{Number(life.Exposure.FirstYear.Lowest.MicrometersPerYear, 1)} to {Number(life.Exposure.FirstYear.Highest.MicrometersPerYear, 1)}",
-                Number(life.ZincCounted.Micrometers, 0),
+                $"{Sheets.Number(life.Exposure.FirstYear.Lowest.MicrometersPerYear, 1)} to {Sheets.Number(life.Exposure.FirstYear.Highest.MicrometersPerYear, 1)}",
+                Sheets.Number(life.ZincCounted.Micrometers, 0),
                 Range(life.ByLaw[0]),
                 Range(life.ByLaw[1]),
                 Years(life.Earliest),
                 Years(life.Latest),
                 Years(line.Line.RequiredLife),
                 Verdict(line),
-                line.Contact is { } contact ? Number(contact.Ratio.SquareCentimetersPerSquareMeter, 0) : string.Empty);
+                line.Contact is { } contact ? Sheets.Number(contact.Ratio.SquareCentimetersPerSquareMeter, 0) : string.Empty);
         }
 
         return table;
@@ -136,26 +179,26 @@ internal static class TableReport
 
     private static Table Order(JobEstimate estimate)
     {
-        Table table = Sheet("To order (metres: bought = cover + lap + trim + splice + contingency + left over)");
-        Head(table, "Strip mm");
-        HeadRight(table, "Roll m", "Rolls", "At least", "Bought", "Cover", "Lap", "Trim", "Splice", "Contingency", "Left over", "Splices", "Zinc kg");
+        Table table = Sheets.Titled("To order (metres: bought = cover + lap + trim + splice + contingency + left over)");
+        Sheets.Head(table, "Strip mm");
+        Sheets.HeadRight(table, "Roll m", "Rolls", "At least", "Bought", "Cover", "Lap", "Trim", "Splice", "Contingency", "Left over", "Splices", "Zinc kg");
         foreach (StockTakeOff stock in estimate.TakeOff.Stocks)
         {
             StripLedger ledger = stock.Ledger;
             table.AddRow(
-                $"{Number(stock.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Number(stock.Stock.Width.Millimeters, 0)}{(stock.Stock.Tape.ConductsAtLaps ? string.Empty : " faced")}",
-                Number(stock.Stock.RollLength.Meters, 0),
-                Number(stock.Rolls, 0),
-                Number(stock.LeastRolls, 0),
-                Number(ledger.Bought.Meters, 1),
-                Number(ledger.Cover.Meters, 1),
-                Number(ledger.Lap.Meters, 1),
-                Number(ledger.Trim.Meters, 1),
-                Number(ledger.Splice.Meters, 1),
-                Number(ledger.Contingency.Meters, 1),
-                Number(ledger.Offcut.Meters, 1),
-                Number(stock.Splices, 0),
-                Number(stock.ZincBought.Kilograms, 1));
+                $"{Sheets.Number(stock.Stock.Tape.Foil.Thickness.Millimeters, 2)} x {Sheets.Number(stock.Stock.Width.Millimeters, 0)}{(stock.Stock.Tape.ConductsAtLaps ? string.Empty : " faced")}",
+                Sheets.Number(stock.Stock.RollLength.Meters, 0),
+                Sheets.Number(stock.Rolls, 0),
+                Sheets.Number(stock.LeastRolls, 0),
+                Sheets.Number(ledger.Bought.Meters, 1),
+                Sheets.Number(ledger.Cover.Meters, 1),
+                Sheets.Number(ledger.Lap.Meters, 1),
+                Sheets.Number(ledger.Trim.Meters, 1),
+                Sheets.Number(ledger.Splice.Meters, 1),
+                Sheets.Number(ledger.Contingency.Meters, 1),
+                Sheets.Number(ledger.Offcut.Meters, 1),
+                Sheets.Number(stock.Splices, 0),
+                Sheets.Number(stock.ZincBought.Kilograms, 1));
         }
 
         return table;
@@ -163,16 +206,16 @@ internal static class TableReport
 
     private static Table Totals(JobEstimate estimate)
     {
-        Table table = Sheet("Totals");
-        Head(table, "What");
-        HeadRight(table, "Number");
-        table.AddRow("Steel covered, m2", Number(estimate.Covered.SquareMeters, 1));
-        table.AddRow("Strip laid and trimmed, m", Number(estimate.StripLength.Meters, 1));
-        table.AddRow("Rolls", Number(estimate.TakeOff.Stocks.Sum(static stock => stock.Rolls), 0));
-        table.AddRow("Zinc bought, kg", Number(estimate.TakeOff.ZincBought.Kilograms, 1));
-        table.AddRow("Zinc on the steel, kg", Number(estimate.TakeOff.ZincLaid.Kilograms, 1));
-        table.AddRow("Of the strip, m on lines that stop", Number(Stopped(estimate).Sum(static line => line.StripLength.Meters), 1));
-        table.AddRow("Lines that stop", Number(Stopped(estimate).Count(), 0));
+        Table table = Sheets.Titled("Totals");
+        Sheets.Head(table, "What");
+        Sheets.HeadRight(table, "Number");
+        table.AddRow("Steel covered, m2", Sheets.Number(estimate.Covered.SquareMeters, 1));
+        table.AddRow("Strip laid and trimmed, m", Sheets.Number(estimate.StripLength.Meters, 1));
+        table.AddRow("Rolls", Sheets.Number(estimate.TakeOff.Stocks.Sum(static stock => stock.Rolls), 0));
+        table.AddRow("Zinc bought, kg", Sheets.Number(estimate.TakeOff.ZincBought.Kilograms, 1));
+        table.AddRow("Zinc on the steel, kg", Sheets.Number(estimate.TakeOff.ZincLaid.Kilograms, 1));
+        table.AddRow("Of the strip, m on lines that stop", Sheets.Number(Stopped(estimate).Sum(static line => line.StripLength.Meters), 1));
+        table.AddRow("Lines that stop", Sheets.Number(Stopped(estimate).Count(), 0));
         return table;
     }
 
@@ -203,27 +246,6 @@ internal static class TableReport
     {
         { IsUnlimited: true } => "unlimited",
         { Duration.Days: > 200 * 365 } => "over 200",
-        _ => Number(life.Duration.Days / 365, 1),
+        _ => Sheets.Number(life.Duration.Days / 365, 1),
     };
-
-    private static Table Sheet(string title) => new Table { Title = new TableTitle("\n" + title), Border = TableBorder.Ascii2 };
-
-    private static void Head(Table table, params string[] names)
-    {
-        foreach (string name in names)
-        {
-            table.AddColumn(new TableColumn(name) { NoWrap = true, Padding = new Padding(0, 0, 1, 0) });
-        }
-    }
-
-    private static void HeadRight(Table table, params string[] names)
-    {
-        foreach (string name in names)
-        {
-            table.AddColumn(new TableColumn(name) { Alignment = Justify.Right, NoWrap = true, Padding = new Padding(0, 0, 1, 0) });
-        }
-    }
-
-    private static string Number(double number, int decimals) =>
-        number.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -54,6 +54,8 @@ internal sealed class VesselSheet : FamilySheet
 
     private static Dictionary<string, LayMaker> None => [];
 
+    internal override string WorkOn(Surface surface) => "vessel";
+
     internal override string File => "vessels.csv";
 
     private static ShellAxis Axis(ShapeCells cells) => cells.Text("axis") switch

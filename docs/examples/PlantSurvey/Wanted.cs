@@ -5,6 +5,7 @@ internal enum Wanted
 {
     Tables,
     Data,
+    CutList,
     Crew,
     Workings,
 }
