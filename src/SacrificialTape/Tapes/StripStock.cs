@@ -58,5 +58,5 @@ public sealed record StripStock
     /// <summary>Foil thickness, width and roll length in a few words.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{this.Tape.Foil.ThicknessMm:0.####} x {this.WidthMm:0.##} mm, rolls of {this.RollMm / 1000:0.##} m");
+        $"{this.Tape.Foil.ThicknessMm:0.####} x {this.WidthMm:0.##} mm, rolls of {this.RollMm / 1000:0.##} m{(this.Tape.ConductsAtLaps ? string.Empty : ", faced")}");
 }
