@@ -145,12 +145,19 @@ internal static class Sources
         "1CC 6058 x 2438 x 2591 mm, 1AA 12192 x 2438 x 2591 mm, 1AAA 12192 x 2438 x 2896 mm",
         SourceReading.SecondHand);
 
+    internal static SourceReference CrossSections { get; } = new(
+        "rolled-section-areas",
+        "EN 10365",
+        "cross-sections of IPE and HEB, through a published guide and an open data set of profiles",
+        "IPE 80 7.64 cm2 to IPE 330 62.6 cm2, HEB 100 26.0 cm2",
+        SourceReading.SecondHand);
+
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
-        TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers,
+        TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
     ];
 }

@@ -7,8 +7,8 @@ public static partial class References
     public static SourceReference OpenProfileTable { get; } = new(
         "en-10365-open-table",
         "EN 10365",
-        "through an open data set of profiles, of which only rows that agree with their own dimensions were used",
-        "IPE 100, IPE 200, HEB 100, HEB 200: dimensions, area per metre 0.400, 0.768, 0.567, 1.15 m2/m",
+        "dimensions through two open data sets of profiles; areas per metre through one of them, of which only rows that agree with their own dimensions were used",
+        "IPE 80 to 600, HEB 100 to 600: dimensions; IPE 100, IPE 200, HEB 100, HEB 200: area per metre 0.400, 0.768, 0.567, 1.15 m2/m",
         SourceReading.SecondHand);
 
     /// <summary>Wide-flange sections of the light series.</summary>
@@ -16,7 +16,7 @@ public static partial class References
         "euronorm-53-62-he-a",
         "Euronorm 53-62",
         "HE-A, through a published table",
-        "HEA 100, 200, 300: dimensions, area per metre 0.56, 1.14, 1.72 m2/m",
+        "HEA 100 to 600: dimensions, area per metre 0.56 to 2.31 m2/m",
         SourceReading.SecondHand);
 
     /// <summary>I sections and channels by memory.</summary>
@@ -24,7 +24,7 @@ public static partial class References
         "sections-catalogue",
         "Catalogues of rolled sections; EN 10365",
         "IPE, HEB and UPN",
-        "IPE 300, IPE 600, HEB 300, UPN 200: dimensions, area per metre 1.160, 2.015, 1.732, 0.661 m2/m; UPN radii 11.5 and 6 mm, taper 8 %",
+        "UPN 200: dimensions; IPE 300, IPE 600, HEB 300, UPN 200: area per metre 1.160, 2.015, 1.732, 0.661 m2/m; UPN radii 11.5 and 6 mm, taper 8 %",
         SourceReading.Recalled);
 
     /// <summary>Equal-leg angles.</summary>

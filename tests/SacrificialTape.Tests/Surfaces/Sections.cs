@@ -96,16 +96,12 @@ public sealed class Sections
     [Fact]
     public void Every_size_says_on_what_it_rests()
     {
-        string[] published =
-        [
-            "IPE 100", "IPE 200", "HEA 100", "HEA 200", "HEA 300", "HEB 100", "HEB 200",
-            "SHS 100 x 100 x 5 cold", "SHS 100 x 100 x 6 cold", "SHS 100 x 100 x 8 cold",
-        ];
-        Assert.Equal(17, SectionSizes.All.Count);
+        static bool Published(string name) => name[..3] is "IPE" or "HEA" or "HEB" || name.EndsWith(" cold", StringComparison.Ordinal);
+        Assert.Equal(SectionSizes.All.Count, SectionSizes.All.Select(static size => size.Designation).Distinct().Count());
         Assert.All(SectionSizes.All, size =>
         {
             Section section = size.OfLength(Mm(2000));
-            Assert.Equal(published.Contains(size.Designation) ? BasisKind.Published : BasisKind.Recalled, size.Basis.Kind);
+            Assert.Equal(Published(size.Designation) ? BasisKind.Published : BasisKind.Recalled, size.Basis.Kind);
             Assert.Equal(size.Basis, section.SizeBasis);
             Assert.Equal(size, SectionSizes.Find(size.Designation));
             Assert.Contains($"[dimensions: {size.Basis}]", section.ShowWorkings().ToString(), StringComparison.Ordinal);
@@ -119,7 +115,7 @@ public sealed class Sections
     {
         Assert.Equal("IPE 200", SectionSizes.Find("ipe200").Designation);
         Assert.Equal("L 50 x 50 x 5", SectionSizes.Find("L 50x50x5").ToString());
-        Assert.Contains("'IPE 777' is not known here; known are IPE 100, IPE 200", Assert.Throws<ArgumentException>(static () => SectionSizes.Find("IPE 777")).Message, StringComparison.Ordinal);
+        Assert.Contains("'IPE 777' is not known here; known are IPE 80, IPE 100, IPE 120", Assert.Throws<ArgumentException>(static () => SectionSizes.Find("IPE 777")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
