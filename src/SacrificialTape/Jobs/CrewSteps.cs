@@ -34,8 +34,7 @@ internal static class CrewSteps
         }
 
         yield return new(CrewActivity.Lay, line.Lay.Instruction + Direction(line));
-        yield return new(CrewActivity.RollDown,
-            "Roll down every strip over its whole width with firm, even pressure, edges and laps last. Foil edges cut: wear gloves.");
+        yield return new(CrewActivity.RollDown, CrewTools.RollDown(line));
         yield return new(CrewActivity.Look,
             "Look for creases, bubbles and open edges: press creases flat with a blunt hard tool; prick bubbles, press them down, patch if needed. The last edge faces down.");
     }
