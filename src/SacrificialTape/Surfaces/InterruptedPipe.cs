@@ -36,7 +36,12 @@ public sealed record InterruptedPipe : Surface
 
         this.Pipe = pipe;
         this.Bands = bands;
-        double clear = bands.Sum(static band => band.BandMm);
+        double clear = 0;
+        foreach (StayClear band in bands)
+        {
+            clear = StayClearKernel.AllBandsMm(clear, band.BandMm, default(NoSteps));
+        }
+
         if (WithAllowance.AtLeast(clear, pipe.LengthMm))
         {
             throw AcceptedRange.Inside(0, pipe.LengthMm, "mm").Noting("bands with their margins must be shorter than the pipe").Refuse(clear, nameof(bands));
@@ -87,9 +92,10 @@ public sealed record InterruptedPipe : Surface
     public override Workings ShowWorkings()
     {
         var steps = new StepList();
+        double clear = 0;
         foreach (StayClear band in this.Bands)
         {
-            _ = StayClearKernel.BandsMm(band.Count, UnitConversions.Millimeters(band.Width), UnitConversions.Millimeters(band.Margin), steps);
+            clear = StayClearKernel.AllBandsMm(clear, band.ExtentOf(steps), steps);
         }
 
         if (!this.Bands[0].IsPlaced)

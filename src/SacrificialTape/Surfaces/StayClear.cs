@@ -37,7 +37,7 @@ public sealed record StayClear : IHasWorkings
         this.heightMm = new StoredNumber(heightMm);
         this.marginMm = new StoredNumber(marginMm);
         this.middleMm = middle;
-        this.extent = new StoredNumber(this.Solve(default(NoSteps)));
+        this.extent = new StoredNumber(this.ExtentOf(default(NoSteps)));
     }
 
     private enum Form
@@ -168,7 +168,7 @@ public sealed record StayClear : IHasWorkings
     public Workings ShowWorkings()
     {
         var steps = new StepList();
-        _ = this.Solve(steps);
+        _ = this.ExtentOf(steps);
         return steps.Under("Left clear: " + this);
     }
 
@@ -216,7 +216,8 @@ public sealed record StayClear : IHasWorkings
     private static double MarginMm(Length? margin, StayClearKind kind) => AcceptedRange.Between(0, 10_000, "mm")
         .Check(UnitConversions.Millimeters(margin ?? LeastMargin(kind, RuleSet.Default)), nameof(margin));
 
-    private double Solve<TSteps>(TSteps steps)
+    /// <summary>Area of the spots in m2, or length of the bands in mm.</summary>
+    internal double ExtentOf<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder => this.Shape switch
         {
             Form.Band => StayClearKernel.BandsMm(this.Count, this.widthMm.Bare, this.marginMm.Bare, steps),

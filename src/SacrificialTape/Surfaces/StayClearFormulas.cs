@@ -24,15 +24,19 @@ internal static class StayClearFormulas
         [Count, new Symbol("d", "diameter", TradeUnit.Millimeter), Margin]);
 
     internal static Formula Band { get; } = new(
-        "clear.bands", new Symbol("B", "Bands left clear, with their margins", TradeUnit.Millimeter), "n * (b + 2 * m)", "n\\,(b+2m)", Lengths,
+        "clear.bands", new Symbol("B_n", "Like bands left clear, with their margins", TradeUnit.Millimeter), "n * (b + 2 * m)", "n\\,(b+2m)", Lengths,
         [Count, new Symbol("b", "length of one", TradeUnit.Millimeter), Margin]);
+
+    internal static Formula AllBands { get; } = new(
+        "clear.all-bands", new Symbol("B", "All bands left clear so far, with their margins", TradeUnit.Millimeter), "B_0 + B_n", "B_0 + B_n", Lengths,
+        [new Symbol("B_0", "bands counted before", TradeUnit.Millimeter), new Symbol("B_n", "like bands", TradeUnit.Millimeter)]);
 
     internal static Formula CoveredLength { get; } = new(
         "clear.covered-length", new Symbol("h_c", "Length of pipe that is covered", TradeUnit.Millimeter), "h - B", "h - B", Lengths, [PipeLength, Bands]);
 
     internal static Formula EqualSpan { get; } = new(
-        "clear.equal-span", new Symbol("s", "Length of each span", TradeUnit.Millimeter), "(h - B) / (n + 1)", @"\frac{h-B}{n+1}", Lengths,
-        [PipeLength, Bands, new Symbol("n", "bands between the spans", TradeUnit.One)]);
+        "clear.equal-span", new Symbol("h_s", "Length of each span", TradeUnit.Millimeter), "(h - B) / (n_b + 1)", @"\frac{h-B}{n_b+1}", Lengths,
+        [PipeLength, Bands, new Symbol("n_b", "bands between the spans", TradeUnit.One)]);
 
     internal static Formula Covered { get; } = new(
         "clear.covered-area", new Symbol("A_c", "Steel covered", TradeUnit.SquareMeter), "A - S", "A - S",

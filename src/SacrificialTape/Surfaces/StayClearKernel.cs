@@ -42,6 +42,18 @@ internal static class StayClearKernel
         return length;
     }
 
+    internal static double AllBandsMm<TSteps>(double beforeMm, double bandsMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double all = beforeMm + bandsMm;
+        if (TSteps.Records)
+        {
+            steps.Add(StayClearFormulas.AllBands, [beforeMm, bandsMm], all);
+        }
+
+        return all;
+    }
+
     internal static double CoveredMm<TSteps>(double pipeMm, double bandsMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
