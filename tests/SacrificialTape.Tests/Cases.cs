@@ -61,6 +61,20 @@ public static class Cases
             select (share, count)).NonEmptyListOf()
         select new PackCase(roll, [.. pieces.Take(4).Select(piece => (Math.Max(1L, (long)roll * piece.share / 100), piece.count))])).ToArbitrary();
 
+    public static Arbitrary<ChoiceCase> Choices() => (
+        from diameter in Tenths(200, 6000)
+        from length in Gen.Choose(100, 15_000)
+        from years in Gen.Choose(1, 60)
+        from category in Gen.Elements(CorrosivityCategory.C2, CorrosivityCategory.C3, CorrosivityCategory.C4, CorrosivityCategory.C5)
+        from stocks in (
+            from foil in Gen.Elements(0.05, 0.08, 0.1, 0.15, 0.25)
+            from width in Gen.Elements(5.0, 25, 40, 50, 75, 100, 150)
+            from roll in Gen.Elements(1.5, 10, 25, 30)
+            select (foil, width, roll)).NonEmptyListOf()
+        from laps in Gen.Elements(0.0, 5, 10, 12.5, 20, 50).NonEmptyListOf()
+        from seed in Gen.Choose(0, 1_000_000)
+        select new ChoiceCase(diameter, length, years, category, [.. stocks.Take(5)], [.. laps.Take(3)], seed)).ToArbitrary();
+
     private static Gen<double> Tenths(int low, int high) => Gen.Choose(low, high).Select(tenths => tenths / 10.0);
 
     private static SpiralCase Spiral(double diameter, double width, int share, int turns, int level)

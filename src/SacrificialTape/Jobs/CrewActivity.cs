@@ -9,6 +9,9 @@ public enum CrewActivity
     /// <summary>Degrease, brush, wipe, dry.</summary>
     Clean,
 
+    /// <summary>Mark and mask what stays clear of tape.</summary>
+    MarkClear,
+
     /// <summary>Bare the contact windows in the paint.</summary>
     Windows,
 

@@ -23,6 +23,11 @@ internal static class CrewSteps
         }
 
         yield return new(CrewActivity.Clean, Clean(line));
+        if (line.LeftClear is { Count: > 0 } clear)
+        {
+            yield return new(CrewActivity.MarkClear, MarkClear.Text(clear));
+        }
+
         if (line.Steel.WindowsInPaint is { Count: > 0 } windows)
         {
             yield return new(CrewActivity.Windows, Windows(windows));
@@ -33,7 +38,7 @@ internal static class CrewSteps
             yield return new(CrewActivity.Welds, Welds(welds));
         }
 
-        yield return new(CrewActivity.Lay, line.Lay.Instruction + Direction(line));
+        yield return new(CrewActivity.Lay, line.Lay.Instruction + Direction(line) + CutOut(line));
         yield return new(CrewActivity.RollDown, CrewTools.RollDown(line));
         yield return new(CrewActivity.Look,
             "Look for creases, bubbles and open edges: press creases flat with a blunt hard tool; prick bubbles, press them down, patch if needed. The last edge faces down.");
@@ -50,6 +55,11 @@ internal static class CrewSteps
     private static string Welds(WeldWork welds) => string.Join(' ', welds.Seams.Select(seam => string.Create(
         CultureInfo.InvariantCulture,
         $"Press a strip {welds.Stock.WidthMm:0.#} mm wide and {(seam.SeamLength.Millimeters + (seam.Closed ? welds.EndLap.Millimeters : 0)) / 1000:0.00} m long along each of {seam.Count} weld(s) {(seam.Closed ? "round the pipe" : "along the pipe")}.")));
+
+    // A blade on the steel scores it, and a score on a pipe under pressure is a place to crack from.
+    private static string CutOut(SurveyLine line) => line.Spots.Count == 0
+        ? string.Empty
+        : " Where a strip crosses a marked spot, mark the strip, cut it out off the steel, and lay it round the spot: never cut with a blade on the steel.";
 
     private static string Direction(SurveyLine line) => (line.Steel.Orientation, line.Lay.Course) switch
     {

@@ -31,9 +31,11 @@ public sealed record JobEstimate
     /// <summary>All findings: those of the lines in order, then the general ones.</summary>
     public IEnumerable<Finding> Findings => this.Lines.SelectMany(static line => line.Findings).Concat(this.GeneralFindings);
 
-    /// <summary>Steel covered.</summary>
-    public Area Covered => Area.FromSquareMeters(
-        this.Lines.Sum(static line => UnitConversions.SquareMeters(line.Line.Lay.Surface.Area)));
+    /// <summary>Steel covered: the surfaces without what stays clear.</summary>
+    public Area Covered => Area.FromSquareMeters(this.Lines.Sum(static line => line.Line.CoveredM2));
+
+    /// <summary>Steel left clear: spots and bands with their margins.</summary>
+    public Area LeftClear => Area.FromSquareMeters(this.Lines.Sum(static line => UnitConversions.SquareMeters(line.LeftClear)));
 
     /// <summary>Strip that the lays need, without splices, spare and offcuts.</summary>
     public Length StripLength => Length.FromMicrometers(this.Lines.Sum(static line => line.StripUm));

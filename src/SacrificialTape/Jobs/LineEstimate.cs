@@ -1,7 +1,9 @@
 using SacrificialTape.Contact;
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
 using SacrificialTape.Wrapping;
 using UnitsNet;
 
@@ -22,10 +24,21 @@ public sealed record LineEstimate
     /// <summary>The line.</summary>
     public SurveyLine Line { get; }
 
-    /// <summary>The strips to cut, those along welds first.</summary>
+    /// <summary>The strips to cut, those along welds first. What is cut out over spots that stay clear is trim.</summary>
     public ValueList<Strip> Strips => this.Line.Welds is { } welds
-        ? ValueList<Strip>.Owning([.. welds.Strips, .. this.Line.Lay.Strips])
-        : this.Line.Lay.Strips;
+        ? ValueList<Strip>.Owning([.. welds.Strips, .. this.Line.LayStrips])
+        : this.Line.LayStrips;
+
+    /// <summary>Steel covered: the surface without what stays clear.</summary>
+    [BasisOf(typeof(StayClearFormulas), nameof(StayClearFormulas.Covered))]
+    public Area Covered => Area.FromSquareMeters(this.Line.CoveredM2);
+
+    /// <summary>Steel left clear: spots and bands with their margins.</summary>
+    [BasisOf(typeof(StayClearFormulas), nameof(StayClearFormulas.RectangularSpots))]
+    [BasisOf(typeof(StayClearFormulas), nameof(StayClearFormulas.RoundSpots))]
+    [BasisOf(typeof(StayClearFormulas), nameof(StayClearFormulas.Band))]
+    public Area LeftClear => Area.FromSquareMeters(this.Line.SpotM2
+        + (this.Line.Lay is InterruptedLay interrupted ? UnitConversions.SquareMeters(interrupted.Pipe.ClearArea) : 0));
 
     /// <summary>How long the zinc lasts.</summary>
     public LifeEstimate Life { get; }

@@ -1,7 +1,9 @@
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
 
 namespace SacrificialTape.Jobs;
 
@@ -15,7 +17,7 @@ internal static class LineEstimator
         return new LineEstimate(line, life, rules);
     }
 
-    /// <summary>The findings of a line, in the order of the rooms: steel, tape, lay, contact, life.</summary>
+    /// <summary>The findings of a line, in the order of the rooms: steel, tape, lay, what stays clear, contact, life.</summary>
     internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, RuleSet rules)
     {
         IEnumerable<Finding> lay = line.Lay.Judge(rules, line.Tag);
@@ -29,8 +31,10 @@ internal static class LineEstimator
         [
             .. SteelFindings(line, rules),
             .. StockRules.Judge(line.Lay.Stock, rules, line.Tag),
+            .. FoilLimits.Judge(line.Lay, rules, line.Tag),
             .. WeldFindings(line, rules),
             .. lay,
+            .. ClearFindings(line, rules),
             .. line.Contact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
         ];
@@ -77,6 +81,14 @@ internal static class LineEstimator
                 yield return wet;
             }
         }
+    }
+
+    private static IEnumerable<Finding> ClearFindings(SurveyLine line, RuleSet rules)
+    {
+        ValueList<StayClear> clear = line.LeftClear;
+        return clear.Count == 0
+            ? []
+            : clear.SelectMany(one => one.Judge(rules, line.Tag)).Append(rules[RuleIds.SteelLeftClear].State(line.Tag));
     }
 
     private static IEnumerable<Finding> WeldFindings(SurveyLine line, RuleSet rules)

@@ -1,7 +1,9 @@
 using SacrificialTape.Contact;
 using SacrificialTape.Exposure;
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
 using SacrificialTape.Wrapping;
 
 namespace SacrificialTape.Jobs;
@@ -18,10 +20,13 @@ public sealed record SurveyLine
     /// <param name="steel">What the survey found of the steel; left out: bare carbon steel, level.</param>
     /// <param name="welds">The weld seams; left out: none.</param>
     /// <param name="layersWanted">The least number of layers wanted over any spot.</param>
-    /// <exception cref="ArgumentException">The tag is empty.</exception>
+    /// <param name="spots">
+    /// Spots that stay clear; left out: none. Bands all round a pipe belong to its lay: see <see cref="InterruptedLay"/>.
+    /// </param>
+    /// <exception cref="ArgumentException">The tag is empty, or a band stands among the spots.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// A value is outside its range, the lay has more than 100 layers everywhere, or the contact windows are larger than
-    /// the surface.
+    /// A value is outside its range, the lay has more than 100 layers everywhere, the spots with their margins are not
+    /// smaller than the surface, or the contact windows are larger than what is covered of it.
     /// </exception>
     public SurveyLine(
         string tag,
@@ -30,7 +35,8 @@ public sealed record SurveyLine
         Lifetime requiredLife,
         SteelCondition? steel = null,
         WeldWork? welds = null,
-        int layersWanted = 1)
+        int layersWanted = 1,
+        ValueList<StayClear>? spots = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(lay);
@@ -49,7 +55,22 @@ public sealed record SurveyLine
         this.Steel = steel ?? SteelCondition.Bare;
         this.Welds = welds;
         this.LayersWanted = layersWanted;
-        this.Contact = this.Steel.WindowsInPaint is { } windows ? new BareContact(lay.Surface.Area, windows) : null;
+        this.Spots = spots ?? ValueList<StayClear>.Empty;
+        if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
+        {
+            throw new ArgumentException(
+                $"A band parts the pipe: give it to an InterruptedPipe and lay that with an InterruptedLay, here only spots: {band}.", nameof(spots));
+        }
+
+        this.AreaM2 = UnitConversions.SquareMeters(lay.Surface.Area);
+        this.SpotM2 = this.Spots.Sum(static spot => spot.SpotM2);
+        if (this.SpotM2 > 0)
+        {
+            AcceptedRange.FromBelow(0, this.AreaM2, "m2").Noting("the area of " + lay.Surface.Description).Check(this.SpotM2, nameof(spots));
+        }
+
+        this.LayStrips = this.Spots.Count == 0 ? lay.Strips : new ValueList<Strip>(lay.Strips.Select(strip => strip.CutOut(this.CutOutShare)));
+        this.Contact = this.Steel.WindowsInPaint is { } windows ? new BareContact(UnitsNet.Area.FromSquareMeters(this.CoveredM2), windows) : null;
     }
 
     /// <summary>Its name on site.</summary>
@@ -73,8 +94,28 @@ public sealed record SurveyLine
     /// <summary>The least number of layers wanted over any spot.</summary>
     public int LayersWanted { get; }
 
+    /// <summary>Spots that stay clear.</summary>
+    public ValueList<StayClear> Spots { get; }
+
+    /// <summary>All that stays clear: the bands of an interrupted pipe, then the spots.</summary>
+    public ValueList<StayClear> LeftClear => this.Lay is InterruptedLay interrupted
+        ? new ValueList<StayClear>(interrupted.Pipe.Bands.Concat(this.Spots))
+        : this.Spots;
+
+    /// <summary>The strips of the lay; what is cut out over spots is trim.</summary>
+    internal ValueList<Strip> LayStrips { get; }
+
+    internal double SpotM2 { get; }
+
+    internal double CoveredM2 => this.AreaM2 - this.SpotM2;
+
+    [BasisOf(typeof(StayClearFormulas), nameof(StayClearFormulas.SpotShare))]
+    internal double CutOutShare => this.SpotM2 / this.AreaM2;
+
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     internal BareContact? Contact { get; }
+
+    private double AreaM2 { get; }
 
     /// <summary>Tag and lay in a few words.</summary>
     public override string ToString() => $"{this.Tag}: {this.Lay.Description} on {this.Lay.Surface.Description}";

@@ -8,7 +8,7 @@ internal static class DefaultRules
 {
     private static readonly Basis Practice = Basis.CommonPractice();
 
-    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff()];
+    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear()];
 
     private static IEnumerable<Rule> Lays() =>
     [
@@ -112,6 +112,37 @@ internal static class DefaultRules
             Basis.FirstPrinciples("length of the piece against length of the roll"),
             "It is counted with splices: order longer rolls or place the splices where they can be checked."),
     ];
+
+    private static IEnumerable<Rule> FoilBending() =>
+    [
+        Minimum(RuleIds.MinimumWrapDiameter, "Diameter that the foil is bent round, in foil thicknesses", 100, TradeUnit.One, Severity.Warning,
+            Basis.Judgement("the outside of the foil stretches by t/(2r+t), here by about 1 %: a stiffer foil springs back and lifts at its ends; calibrate with a trial wrap"),
+            "Take thinner foil, or two layers of it."),
+        Minimum(RuleIds.MinimumFoldRadius, "Radius of the edge that the foil is folded over, in foil thicknesses", 5, TradeUnit.One, Severity.Warning,
+            Basis.Judgement("the outside of the foil stretches by t/(2r+t), here by about 9 %: a sharper fold may crack, sooner in the cold; calibrate with a trial"),
+            "Round the edge, take thinner foil, or end the strip at the edge."),
+    ];
+
+    private static IEnumerable<Rule> Clear() =>
+    [
+        Margin(RuleIds.IsolatingJointMargin, "Margin on each side of an isolating joint", 100, Severity.Warning,
+            "zinc, dirt and water must not make a path round the joint; ask whoever looks after the cathodic protection"),
+        Margin(RuleIds.EarthBondMargin, "Margin round an earth bond", 50, Severity.Warning, "room to see the lug, loosen it and measure"),
+        Margin(RuleIds.WeepHoleMargin, "Margin round a weep hole", 20, Severity.Warning, "the hand wanders, and what comes out must be seen"),
+        Margin(RuleIds.InspectionPointMargin, "Margin round an inspection point", 50, Severity.Warning, "room for the gauge and its coupling"),
+        Margin(RuleIds.NamePlateMargin, "Margin round a name plate", 10, Severity.Note, "room for its frame and rivets"),
+        Margin(RuleIds.FlangedJointMargin, "Margin beside a flanged joint", 50, Severity.Warning, "room for bolts and spanner; measure your own"),
+        Margin(RuleIds.MovingPartMargin, "Margin round a moving part", 30, Severity.Warning, "what moves must not catch an edge; measure its whole travel"),
+        Statement(RuleIds.IsolatingJointBridged, "An isolating joint is marked as a spot: tape beside the spot would bridge it", Severity.Stop,
+            Basis.FirstPrinciples("zinc conducts; a joint that goes all round is bridged by any strip across it"),
+            "Mark it as a band all round the pipe, and lay the spans on its two sides each for itself."),
+        Statement(RuleIds.SteelLeftClear, "Steel that is left clear has no zinc on it and draws on the zinc beside it", Severity.Note,
+            Basis.Judgement("zinc protects bare steel beside it only a little way and is used up sooner there"),
+            "Agree with the owner what else protects it, and look at the edges of the tape there first."),
+    ];
+
+    private static Rule Margin(string id, string title, double limit, Severity severity, string note) =>
+        Minimum(id, title, limit, TradeUnit.Millimeter, severity, Basis.Judgement(note), "Leave a wider margin, or ask whoever is responsible for it.");
 
     private static Rule Minimum(string id, string title, double limit, TradeUnit unit, Severity severity, Basis basis, string remedy) =>
         new(id, title, RuleKind.Minimum, new Measure(limit, unit), severity, basis, remedy);

@@ -104,4 +104,37 @@ public static class RuleIds
 
     /// <summary>A piece that should be whole is longer than a roll.</summary>
     public const string PieceWithinRoll = "take-off.piece-within-roll";
+
+    /// <summary>Least diameter of what a foil is bent round, in foil thicknesses.</summary>
+    public const string MinimumWrapDiameter = "lay.wrap-diameter.minimum";
+
+    /// <summary>Least radius of an edge that a foil is folded over, in foil thicknesses.</summary>
+    public const string MinimumFoldRadius = "lay.fold-radius.minimum";
+
+    /// <summary>Margin on each side of an isolating joint.</summary>
+    public const string IsolatingJointMargin = "clear.isolating-joint.margin.minimum";
+
+    /// <summary>Margin round an earth bond.</summary>
+    public const string EarthBondMargin = "clear.earth-bond.margin.minimum";
+
+    /// <summary>Margin round a weep hole.</summary>
+    public const string WeepHoleMargin = "clear.weep-hole.margin.minimum";
+
+    /// <summary>Margin round an inspection point.</summary>
+    public const string InspectionPointMargin = "clear.inspection-point.margin.minimum";
+
+    /// <summary>Margin round a name plate.</summary>
+    public const string NamePlateMargin = "clear.name-plate.margin.minimum";
+
+    /// <summary>Margin beside a flanged joint.</summary>
+    public const string FlangedJointMargin = "clear.flanged-joint.margin.minimum";
+
+    /// <summary>Margin round a moving part.</summary>
+    public const string MovingPartMargin = "clear.moving-part.margin.minimum";
+
+    /// <summary>An isolating joint that is marked as a spot, so that tape beside the spot bridges it.</summary>
+    public const string IsolatingJointBridged = "clear.isolating-joint.bridged";
+
+    /// <summary>Steel that is left clear draws on the zinc beside it.</summary>
+    public const string SteelLeftClear = "clear.steel-left-clear";
 }

@@ -6,13 +6,14 @@ namespace SacrificialTape.TakeOff;
 /// <summary>Where every metre of strip that was bought goes. Counted in whole micrometres, so that the sum closes exactly.</summary>
 public sealed record StripLedger
 {
-    internal StripLedger(long coverUm, long lapUm, long trimUm, long spliceUm, long contingencyUm, long boughtUm)
+    internal StripLedger(long coverUm, long lapUm, long trimUm, long spliceUm, in SpareLengths spare, long boughtUm)
     {
         this.CoverUm = coverUm;
         this.LapUm = lapUm;
         this.TrimUm = trimUm;
         this.SpliceUm = spliceUm;
-        this.ContingencyUm = contingencyUm;
+        this.Spare = spare;
+        this.ContingencyUm = spare.TotalUm;
         this.BoughtUm = boughtUm;
         if (this.OffcutUm < 0)
         {
@@ -32,7 +33,7 @@ public sealed record StripLedger
     /// <summary>Laps where a new roll begins on the old.</summary>
     public Length Splice => Length.FromMicrometers(this.SpliceUm);
 
-    /// <summary>Spare.</summary>
+    /// <summary>Spare, all its parts.</summary>
     public Length Contingency => Length.FromMicrometers(this.ContingencyUm);
 
     /// <summary>What is left on rolls and in remnants.</summary>
@@ -40,6 +41,8 @@ public sealed record StripLedger
 
     /// <summary>All that is bought: the sum of the above.</summary>
     public Length Bought => Length.FromMicrometers(this.BoughtUm);
+
+    private SpareLengths Spare { get; }
 
     internal long CoverUm { get; }
 
@@ -56,6 +59,10 @@ public sealed record StripLedger
     internal long OffcutUm => this.BoughtUm - this.NeededUm - this.SpliceUm - this.ContingencyUm;
 
     internal long NeededUm => this.CoverUm + this.LapUm + this.TrimUm;
+
+    /// <summary>One part of the spare; all parts together are <see cref="Contingency"/>.</summary>
+    /// <param name="part">Which part.</param>
+    public Length SpareFor(SparePart part) => Length.FromMicrometers(this.Spare.Of(part));
 
     /// <summary>Bought and its parts in a few words.</summary>
     public override string ToString() => $"bought {MeasureText.Write(this.BoughtUm / 1e6, TradeUnit.Meter, 6)}: cover {MeasureText.Write(this.CoverUm / 1e6, TradeUnit.Meter, 6)}, lap {MeasureText.Write(this.LapUm / 1e6, TradeUnit.Meter, 6)}, trim {MeasureText.Write(this.TrimUm / 1e6, TradeUnit.Meter, 6)}, splices {MeasureText.Write(this.SpliceUm / 1e6, TradeUnit.Meter, 6)}, contingency {MeasureText.Write(this.ContingencyUm / 1e6, TradeUnit.Meter, 6)}, offcut {MeasureText.Write(this.OffcutUm / 1e6, TradeUnit.Meter, 6)}";

@@ -107,13 +107,15 @@ public sealed record StripTakeOff
 
         // Cutting goes roll by roll: more than anyone orders would take minutes before it failed.
         AcceptedRange.Between(0, MostRolls, "rolls of strip").Check((double)(cover + lap + trim) / rollUm, nameof(strips));
-        long contingency = (long)Math.Round((cover + lap + trim) * choices.Contingency.Fraction);
+        SpareLengths spare = choices.Spare.Of(cover + lap + trim);
+        AcceptedRange.Between(0, MostRolls, "rolls of spare").Check((double)spare.TotalUm / rollUm, nameof(choices));
+        long contingency = spare.TotalUm;
         var order = new CutOrder(rollUm, choices, new ValueList<Strip>(strips), contingency);
         WholePieceBound wholePieces = WholePieceBound.Of(order.WholePieces());
         long least = (long)TakeOffKernel.LeastRolls(wholePieces.Rolls, cover, lap, trim, contingency, rollUm / 1e3, default(NoSteps));
         (long rolls, long splices, int rule) = order.Count(wholePieces, least);
         var ledger = new StripLedger(
-            cover, lap, trim, checked(splices * choices.SpliceLapUm), contingency, checked(rolls * rollUm));
+            cover, lap, trim, checked(splices * choices.SpliceLapUm), spare, checked(rolls * rollUm));
         return new StockTakeOff(stock, order, wholePieces, rule, (rolls, least, splices), ledger);
     }
 

@@ -96,6 +96,34 @@ public sealed record Strip
     /// <summary>Count, length and purpose in a few words.</summary>
     public override string ToString() => $"{this.Count} x {MeasureText.Write(this.lengthUm / 1e6, TradeUnit.Meter, 6)} of {this.Stock}, {this.Purpose}";
 
+    /// <summary>Whether they are cut alike, whatever their count.</summary>
+    internal bool IsLike(Strip other) => this.lengthUm == other.lengthUm
+        && this.coverUm == other.coverUm
+        && this.trimUm == other.trimUm
+        && this.Purpose == other.Purpose
+        && this.MaySplice == other.MaySplice
+        && this.Stock.Equals(other.Stock);
+
+    /// <summary>Another number of the same pieces.</summary>
+    internal Strip Times(long count) => new(
+        this.Stock,
+        this.lengthUm / 1e3,
+        (int)AcceptedRange.Between(1, int.MaxValue, "like strips").Check(count),
+        this.Purpose,
+        this.MaySplice,
+        this.coverUm / 1e3,
+        this.trimUm / 1e3);
+
+    /// <summary>The same strips with a share of what they cover and lap cut out: it becomes trim.</summary>
+    internal Strip CutOut(double share)
+    {
+        // Each part is rounded by itself; trim takes what is left, so that the piece is still all accounted for.
+        double coverUm = Math.Round(this.coverUm * (1 - share));
+        double lapUm = Math.Round(this.LapUm * (1 - share));
+        return new Strip(
+            this.Stock, this.lengthUm / 1e3, this.Count, this.Purpose, this.MaySplice, coverUm / 1e3, (this.lengthUm - coverUm - lapUm) / 1e3);
+    }
+
     /// <summary>For lays: parts that were computed beside the length may exceed it by a rounding, which the cover gives up.</summary>
     internal static Strip Computed(
         StripStock stock, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm)

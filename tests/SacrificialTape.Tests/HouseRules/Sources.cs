@@ -26,6 +26,7 @@ public sealed class Sources
         ["StripLedger.Offcut"] = "what is left when the other parts are counted; the workings of the take-off show it",
         ["LineEstimate.StripLength"] = "sum over the strips",
         ["JobEstimate.Covered"] = "sum over the lines",
+        ["JobEstimate.LeftClear"] = "sum over the lines",
         ["JobEstimate.StripLength"] = "sum over the lines",
     };
 

@@ -12,7 +12,8 @@ public sealed class JobTests
         Near.Equal(estimate.Lines.Sum(static line => line.StripLength.Meters), estimate.StripLength.Meters, 1e-12);
         Near.Equal(estimate.TakeOff.Stocks.Sum(static one => one.Ledger.NeededUm), estimate.StripLength.Micrometers, 1e-12);
         Near.Equal(
-            Math.PI * ((0.0603 * 4.3215) + (0.1683 * 12.3456) + (1.219 * 2.5005) + (0.273 * 6)), estimate.Covered.SquareMeters, 1e-12);
+            Math.PI * ((0.0603 * 4.3215) + (0.1683 * 12.3456) + (1.219 * 2.5005) + (0.273 * 6)), estimate.Covered.SquareMeters + estimate.LeftClear.SquareMeters, 1e-12);
+        Near.Equal((0.1005 * 0.0605) + (2 * Math.PI * 0.0465 * 0.0465 / 4), estimate.LeftClear.SquareMeters, 1e-12);
         Assert.Equal(estimate.Lines.Sum(static line => line.Findings.Count) + estimate.GeneralFindings.Count, estimate.Findings.Count());
     }
 
@@ -54,8 +55,8 @@ public sealed class JobTests
     {
         ValueList<CrewStep> steps = SampleJob.Make().Estimate().Lines[0].CrewSteps;
         Assert.Equal(Enum.GetValues<CrewActivity>().Except([CrewActivity.Stop]), steps.Select(static step => step.Activity));
-        Assert.Contains("0.20 m long along each of 2 weld(s) round the pipe", steps[2].Text, StringComparison.Ordinal);
-        Assert.Contains("3 contact window(s) of 12.5 cm2", steps[1].Text, StringComparison.Ordinal);
+        Assert.Contains("0.20 m long along each of 2 weld(s) round the pipe", steps[3].Text, StringComparison.Ordinal);
+        Assert.Contains("3 contact window(s) of 12.5 cm2", steps[2].Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -168,7 +168,7 @@ public sealed class TakeOffLaws
         Errors.Refused(static () => Make.TakeOff(0.05, 10, 10), "shortestPiece", "10 mm", "more than 10 mm (the splice lap)");
         Errors.Refused(static () => Make.TakeOff(0.05, -1), "spliceLap", "-1 mm", "at least 0 mm");
         Errors.Refused(static () => Make.TakeOff(0.05, 10, 10.0001), "shortestPiece", "10 mm", "more than 10 mm (the splice lap)");
-        Assert.Throws<InvalidOperationException>(static () => new TakeOffChoices(Mm(10), Mm(1000), default));
+        Assert.Throws<InvalidOperationException>(static () => new TakeOffChoices(Mm(10), Mm(1000), default(Contingency)));
         ArgumentOutOfRangeException roll = Assert.Throws<ArgumentOutOfRangeException>(static () => StripTakeOff.Of(
             [new Strip(Stock(100, 1.5), Mm(500), 1, StripPurpose.Other, true, Mm(500), Mm(0))], Make.TakeOff()));
         Assert.Contains("1.5 m is outside the accepted range: at least 2 m (two of the shortest pieces", roll.Message, StringComparison.Ordinal);

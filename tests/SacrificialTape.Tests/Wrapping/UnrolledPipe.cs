@@ -26,8 +26,9 @@ internal sealed class UnrolledPipe(double circumference, double length)
     /// <summary>A ring between two heights.</summary>
     internal void Ring(double z, double width) => this.Wind(0, z, circumference, width, 0);
 
-    /// <summary>A strip along the pipe, from one end to the other.</summary>
-    internal void Along(double x, double width) => this.rectangles.Add(new Rectangle(x + width, 0, 0, 1, length, width, null));
+    /// <summary>A strip along the pipe, from one end to the other or on a part of it.</summary>
+    internal void Along(double x, double width, double from = 0, double? stripLength = null) =>
+        this.rectangles.Add(new Rectangle(x + width, from, 0, 1, stripLength ?? length, width, null));
 
     /// <summary>How many strips lie over a spot, edges counted in (more) or out (fewer).</summary>
     internal int Over(double x, double z, bool edgesIn)

@@ -1,0 +1,164 @@
+using SacrificialTape.Costing;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+using SacrificialTape.Surfaces;
+using SacrificialTape.TakeOff;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>What a choice is made among, at what prices, by what rules.</summary>
+/// <remarks>
+/// Stocks, laps, passes and kinds of lay: at least one of each, together at most 1 000 000 combinations; what is stated
+/// twice is tried once, and the order does not matter. Laps: zero or more. Passes: 1 to 20.
+/// </remarks>
+public sealed record ChoiceOptions
+{
+    private const double MostTried = 1_000_000;
+
+    private readonly ValueList<StoredNumber> lapsMm;
+
+    /// <summary>Describes the options.</summary>
+    /// <param name="stocks">The strips that can be had.</param>
+    /// <param name="leastLaps">The laps to try.</param>
+    /// <param name="passes">The numbers of passes to try.</param>
+    /// <param name="makers">The kinds of lay to try, all on one surface, each under a name of its own.</param>
+    /// <param name="prices">The user's own prices and norms: for every stock and every kind of lay.</param>
+    /// <param name="takeOff">How strips are cut and how much spare is bought.</param>
+    /// <param name="lay">End lap and wander; passes and method are taken from what is tried. Left out: those of the default rule set.</param>
+    /// <param name="rolls">How rolls are paid.</param>
+    /// <param name="rejectFrom">Findings of this severity and above reject.</param>
+    /// <param name="acceptedRules">Rules whose findings never reject: somebody has decided on them. Left out: none.</param>
+    /// <param name="rules">The rule set; left out: the library's own.</param>
+    /// <exception cref="ArgumentException">
+    /// A list is empty, kinds of lay share a name or are on different surfaces, a price or a norm is missing, or an
+    /// accepted rule is not in the set.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there is too much to try.</exception>
+    public ChoiceOptions(
+        ValueList<StripStock> stocks,
+        ValueList<Length> leastLaps,
+        ValueList<int> passes,
+        ValueList<ILayMaker> makers,
+        CostPrices prices,
+        TakeOffChoices takeOff,
+        LayChoices? lay = null,
+        RollCounting rolls = RollCounting.Whole,
+        Severity rejectFrom = Severity.Warning,
+        ValueList<string>? acceptedRules = null,
+        RuleSet? rules = null)
+    {
+        ArgumentNullException.ThrowIfNull(prices);
+        ArgumentNullException.ThrowIfNull(takeOff);
+        this.Stocks = Several(stocks, nameof(stocks));
+        this.lapsMm = new ValueList<StoredNumber>(Several(leastLaps, nameof(leastLaps))
+            .Select(static lap => AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(lap), nameof(leastLaps)))
+            .Order()
+            .Select(static mm => new StoredNumber(mm))
+            .Distinct());
+        this.Passes = new ValueList<int>(Several(passes, nameof(passes))
+            .Select(static count => (int)AcceptedRange.Between(1, 20, "passes").Check(count, nameof(passes)))
+            .Order());
+        this.Makers = Several(makers, nameof(makers));
+        AcceptedRange.Between(1, MostTried, "combinations")
+            .Check((double)this.Stocks.Count * this.lapsMm.Count * this.Passes.Count * this.Makers.Count, nameof(stocks));
+        this.Prices = prices;
+        this.TakeOff = takeOff;
+        this.Lay = lay ?? LayChoices.Default;
+        this.Rolls = Enum.IsDefined(rolls) ? rolls : throw new ArgumentOutOfRangeException(nameof(rolls), rolls, "State Whole or ByShare.");
+        this.RejectFrom = Enum.IsDefined(rejectFrom)
+            ? rejectFrom
+            : throw new ArgumentOutOfRangeException(nameof(rejectFrom), rejectFrom, "Not a severity known here.");
+        this.AcceptedRules = new ValueList<string>((acceptedRules ?? ValueList<string>.Empty).Order(StringComparer.Ordinal).Distinct());
+        this.Rules = rules ?? RuleSet.Default;
+        this.CheckMakers();
+        this.CheckPrices();
+        if (this.AcceptedRules.FirstOrDefault(id => !this.Rules.TryGet(id, out _)) is { } unknown)
+        {
+            throw new ArgumentException($"The rule set has no rule '{unknown}' that could be accepted.", nameof(acceptedRules));
+        }
+    }
+
+    /// <summary>The strips that can be had, each once.</summary>
+    public ValueList<StripStock> Stocks { get; }
+
+    /// <summary>The laps to try, each once, small before large.</summary>
+    public ValueList<Length> LeastLaps => new(this.lapsMm.Select(static lap => Length.FromMillimeters(lap.Bare)));
+
+    /// <summary>The numbers of passes to try, each once, few before many.</summary>
+    public ValueList<int> Passes { get; }
+
+    /// <summary>The kinds of lay to try.</summary>
+    public ValueList<ILayMaker> Makers { get; }
+
+    /// <summary>The user's own prices and norms.</summary>
+    public CostPrices Prices { get; }
+
+    /// <summary>How strips are cut and how much spare is bought.</summary>
+    public TakeOffChoices TakeOff { get; }
+
+    /// <summary>End lap and wander.</summary>
+    public LayChoices Lay { get; }
+
+    /// <summary>How rolls are paid.</summary>
+    public RollCounting Rolls { get; }
+
+    /// <summary>Findings of this severity and above reject.</summary>
+    public Severity RejectFrom { get; }
+
+    /// <summary>Rules whose findings never reject.</summary>
+    public ValueList<string> AcceptedRules { get; }
+
+    /// <summary>The rule set.</summary>
+    public RuleSet Rules { get; }
+
+    /// <summary>What all kinds of lay are on.</summary>
+    public Surface Surface => this.Makers[0].Surface;
+
+    /// <summary>The options counted in a few words.</summary>
+    public override string ToString() => $"{this.Stocks.Count} stock(s), {this.lapsMm.Count} lap(s), {this.Passes.Count} number(s) of passes, {this.Makers.Count} kind(s) of lay on {this.Surface}; rolls {this.Rolls}, rejected from {this.RejectFrom}";
+
+    internal bool Rejects(Finding finding) =>
+        finding.Severity >= this.RejectFrom && !this.AcceptedRules.Contains(finding.Rule.Id, StringComparer.Ordinal);
+
+    private static ValueList<T> Several<T>(ValueList<T> given, string parameter)
+    {
+        ArgumentNullException.ThrowIfNull(given, parameter);
+        return given.Count > 0
+            ? new ValueList<T>(given.Distinct())
+            : throw new ArgumentException("There is nothing to choose from: state at least one.", parameter);
+    }
+
+    private void CheckMakers()
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (ILayMaker maker in this.Makers)
+        {
+            if (!names.Add(maker.Name))
+            {
+                throw new ArgumentException($"Two kinds of lay are named '{maker.Name}'.", "makers");
+            }
+
+            if (!maker.Surface.Equals(this.Surface))
+            {
+                throw new ArgumentException($"Kinds of lay are compared on one surface, but '{maker.Name}' is on {maker.Surface} and '{this.Makers[0].Name}' on {this.Surface}.", "makers");
+            }
+
+            if (!this.Prices.Norms.Any(norm => norm.Kind == maker.Labour))
+            {
+                throw new ArgumentException($"No norm says how long this work takes: {maker.Labour}.", "prices");
+            }
+        }
+    }
+
+    private void CheckPrices()
+    {
+        var priced = new HashSet<StripStock>(this.Prices.Rolls.Select(static price => price.Stock));
+        if (this.Stocks.FirstOrDefault(stock => !priced.Contains(stock)) is { } unpriced)
+        {
+            throw new ArgumentException($"No price is given for a roll of {unpriced}.", "prices");
+        }
+    }
+}

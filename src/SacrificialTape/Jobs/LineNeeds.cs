@@ -1,0 +1,71 @@
+using SacrificialTape.Exposure;
+using SacrificialTape.Quantities;
+using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
+using SacrificialTape.Wrapping;
+
+namespace SacrificialTape.Jobs;
+
+/// <summary>A survey line before its lay is chosen: where it stands, how long it must last, what was found of it.</summary>
+/// <remarks>The values are checked when a line is made of them: see <see cref="SurveyLine"/>.</remarks>
+public sealed record LineNeeds
+{
+    /// <summary>Describes the needs of a line.</summary>
+    /// <param name="tag">Its name on site.</param>
+    /// <param name="exposure">Where it stands.</param>
+    /// <param name="requiredLife">How long the zinc must last.</param>
+    /// <param name="steel">What the survey found of the steel; left out: bare carbon steel, level.</param>
+    /// <param name="welds">The weld seams; left out: none.</param>
+    /// <param name="layersWanted">The least number of layers wanted over any spot.</param>
+    /// <param name="spots">Spots that stay clear; left out: none.</param>
+    /// <exception cref="ArgumentException">The tag is empty.</exception>
+    public LineNeeds(
+        string tag,
+        ZincExposure exposure,
+        Lifetime requiredLife,
+        SteelCondition? steel = null,
+        WeldWork? welds = null,
+        int layersWanted = 1,
+        ValueList<StayClear>? spots = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(tag);
+        ArgumentNullException.ThrowIfNull(exposure);
+        this.Tag = tag;
+        this.Exposure = exposure;
+        this.RequiredLife = requiredLife;
+        this.Steel = steel ?? SteelCondition.Bare;
+        this.Welds = welds;
+        this.LayersWanted = layersWanted;
+        this.Spots = spots ?? ValueList<StayClear>.Empty;
+    }
+
+    /// <summary>Its name on site.</summary>
+    public string Tag { get; }
+
+    /// <summary>Where it stands.</summary>
+    public ZincExposure Exposure { get; }
+
+    /// <summary>How long the zinc must last.</summary>
+    public Lifetime RequiredLife { get; }
+
+    /// <summary>What the survey found of the steel.</summary>
+    public SteelCondition Steel { get; }
+
+    /// <summary>The weld seams, if any.</summary>
+    public WeldWork? Welds { get; }
+
+    /// <summary>The least number of layers wanted over any spot.</summary>
+    public int LayersWanted { get; }
+
+    /// <summary>Spots that stay clear.</summary>
+    public ValueList<StayClear> Spots { get; }
+
+    /// <summary>The line with a lay.</summary>
+    /// <param name="lay">The lay.</param>
+    /// <exception cref="ArgumentException">A value is outside its range, or the spots do not fit the surface.</exception>
+    public SurveyLine With(ILay lay) => new(
+        this.Tag, lay, this.Exposure, this.RequiredLife, this.Steel, this.Welds, this.LayersWanted, this.Spots);
+
+    /// <summary>Tag and required life in a few words.</summary>
+    public override string ToString() => $"{this.Tag}: {this.RequiredLife} in {this.Exposure.Name}";
+}
