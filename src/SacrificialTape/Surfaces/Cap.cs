@@ -20,6 +20,8 @@ public sealed record Cap : Head
 
     internal override double DepthMm => this.OutsideDiameterMm / 4;
 
+    internal override Meridian Meridian => Meridian.Head(this.OutsideDiameterMm, this.StraightFlangeMm, new MeridianEllipse(this.OutsideDiameterMm / 2, this.DepthMm, 0));
+
     /// <summary>A cap measured on its outside.</summary>
     /// <param name="outsideDiameter">Outside diameter.</param>
     /// <param name="overallLength">From the weld end to the top: at least a quarter of the diameter, at most 100 m.</param>

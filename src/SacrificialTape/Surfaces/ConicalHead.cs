@@ -16,6 +16,11 @@ public sealed record ConicalHead : Head
 
     internal override double DepthMm => this.depthMm.Bare;
 
+    internal override Meridian Meridian => Meridian.Head(
+        this.OutsideDiameterMm, this.StraightFlangeMm, new MeridianLine(this.OutsideDiameterMm / 2, this.OutsideDiameterMm / 2 / this.SlantMm, this.SlantMm));
+
+    private double SlantMm => double.Hypot(this.DepthMm, this.OutsideDiameterMm / 2);
+
     /// <summary>A head measured on its outside.</summary>
     /// <param name="outsideDiameter">Outside diameter at the base.</param>
     /// <param name="outsideDepth">From the base to the tip, along the axis: 1 mm to 1000 m.</param>

@@ -26,6 +26,9 @@ public sealed record EllipsoidalHead : Head
 
     internal override double DepthMm => this.faceDepthMm.Bare + this.thicknessMm.Bare;
 
+    internal override Meridian Meridian => Meridian.Head(
+        this.OutsideDiameterMm, this.StraightFlangeMm, new MeridianEllipse(this.faceDiameterMm.Bare / 2, this.faceDepthMm.Bare, this.thicknessMm.Bare));
+
     /// <summary>A head whose outside is the ellipsoid.</summary>
     /// <param name="outsideDiameter">Outside diameter.</param>
     /// <param name="outsideDepth">Depth on the outside, without the straight flange: 1 mm to 1000 m.</param>

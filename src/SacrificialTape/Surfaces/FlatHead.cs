@@ -14,6 +14,8 @@ public sealed record FlatHead : Head
 
     internal override double DepthMm => 0;
 
+    internal override Meridian Meridian => Meridian.Head(this.OutsideDiameterMm, this.StraightFlangeMm, new MeridianLine(this.OutsideDiameterMm / 2, 1, this.OutsideDiameterMm / 2));
+
     /// <summary>A head measured on its outside.</summary>
     /// <param name="outsideDiameter">Outside diameter.</param>
     /// <param name="straightFlange">Length of the straight flange, or height of the rim; may be zero.</param>

@@ -68,6 +68,9 @@ public abstract record Head : Surface
         return steps.Under("Area of " + this.Description + (this.FormBasis is { } basis ? $" [form: {basis}]" : string.Empty));
     }
 
+    /// <summary>The section from rim to crown.</summary>
+    internal abstract Meridian Meridian { get; }
+
     /// <summary>Area of the dish on its outside, noting how it was worked out.</summary>
     internal abstract double DishSquareMeters<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder;

@@ -93,6 +93,22 @@ internal static class HeadKernel
             ? diameterMm / 2
             : DepthMm(crownMm, knuckleMm, CrownDegrees(diameterMm, crownMm, knuckleMm, default(NoSteps)));
 
+    /// <summary>Straight flange, knuckle and crown in section.</summary>
+    internal static Meridian TorisphericalMeridian(double diameterMm, double crownMm, double knuckleMm, double straightFlangeMm)
+    {
+        if (IsHemisphere(diameterMm, knuckleMm))
+        {
+            return Meridian.Head(diameterMm, straightFlangeMm, new MeridianArc(0, diameterMm / 2, Math.PI / 2, 0));
+        }
+
+        double phi = CrownDegrees(diameterMm, crownMm, knuckleMm, default(NoSteps)) * Math.PI / 180;
+        return Meridian.Head(
+            diameterMm,
+            straightFlangeMm,
+            new MeridianArc((diameterMm / 2) - knuckleMm, knuckleMm, Math.PI / 2, phi),
+            new MeridianArc(0, crownMm, phi, 0));
+    }
+
     /// <summary>A pointed cone.</summary>
     internal static double ConeSquareMeters<TSteps>(double diameterMm, double depthMm, TSteps steps)
         where TSteps : struct, IStepRecorder

@@ -14,6 +14,8 @@ public sealed record HemisphericalHead : Head
 
     internal override double DepthMm => this.OutsideDiameterMm / 2;
 
+    internal override Meridian Meridian => Meridian.Head(this.OutsideDiameterMm, this.StraightFlangeMm, new MeridianArc(0, this.OutsideDiameterMm / 2, Math.PI / 2, 0));
+
     /// <summary>A head measured on its outside.</summary>
     /// <param name="outsideDiameter">Outside diameter.</param>
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>

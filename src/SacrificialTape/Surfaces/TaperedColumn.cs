@@ -83,6 +83,11 @@ public sealed record TaperedColumn : Surface
         return steps.Under("Area of " + this.Description);
     }
 
+    internal Meridian Meridian => Meridian.Open(
+        this.footMm.Bare,
+        this.topMm.Bare,
+        ReducerKernel.SlantMm(this.footMm.Bare, this.topMm.Bare, this.heightMm.Bare, default(NoSteps)));
+
     private double SquareMeters<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder
     {

@@ -38,6 +38,9 @@ public sealed record TorisphericalHead : Head
     internal override double DepthMm => HeadKernel.TorisphericalDepthMm(
         this.OutsideDiameterMm, this.crownMm.Bare, this.knuckleMm.Bare);
 
+    internal override Meridian Meridian => HeadKernel.TorisphericalMeridian(
+        this.OutsideDiameterMm, this.crownMm.Bare, this.knuckleMm.Bare, this.StraightFlangeMm);
+
     /// <summary>A head by its outside diameter and outside radii.</summary>
     /// <param name="outsideDiameter">Outside diameter.</param>
     /// <param name="outsideCrownRadius">At least half the diameter, at most 1000 m.</param>
