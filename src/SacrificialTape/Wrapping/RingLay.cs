@@ -72,30 +72,6 @@ public sealed record RingLay : ParallelLay
     }
 
     private static ParallelCut Cut<TSteps>(in ParallelInput input, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double height = input.Pipe.LengthMm;
-        double width = input.Stock.WidthMm;
-        LayChoices choices = input.Choices;
-        double circumference = PipeKernel.CircumferenceMm(input.Pipe.DiameterMm, steps);
-        double count = SpanKernel.OpenCount(height, width, input.LeastLapMm, steps);
-        double ring = SpanKernel.RingLengthMm(circumference, choices.EndLapMm, steps);
-        int rings = StripCount.Whole(count, width, input.LeastLapMm);
-        double lap = 0;
-        double layers = choices.Passes; // a single ring has no neighbour to wander from
-        if (rings > 1)
-        {
-            lap = SpanKernel.OpenLapMm(count, width, height, steps);
-            layers = SpanKernel.OpenLayers(choices.Passes, width, choices.WanderMm, width - lap, steps);
-        }
-
-        // A single ring wider than the pipe is long stands over; what stands over is cut off along its whole length.
-        double cover = circumference * Math.Min(1, height / (count * width));
-        double trim = rings > 1 ? 0 : circumference - cover;
-        return new(
-            rings,
-            lap,
-            (int)layers,
-            Strip.Computed(input.Stock, ring, rings * choices.Passes, StripPurpose.Ring, false, cover, trim));
-    }
+        where TSteps : struct, IStepRecorder =>
+        RingKernel.Cut(input.Pipe.DiameterMm, input.Pipe.LengthMm, input.Stock, input.LeastLapMm, input.Choices, steps);
 }

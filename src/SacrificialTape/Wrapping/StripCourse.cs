@@ -11,4 +11,7 @@ public enum StripCourse
 
     /// <summary>Along the surface.</summary>
     Along,
+
+    /// <summary>Side by side on a face; the instruction of the lay says in which order.</summary>
+    OnFace,
 }
