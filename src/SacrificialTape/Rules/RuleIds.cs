@@ -21,6 +21,12 @@ public static partial class RuleIds
     /// <summary>Most stretch of a strip's edge on the inside of a curve.</summary>
     public const string MaximumStretch = "lay.stretch.maximum";
 
+    /// <summary>Least reach of a weld strip beyond the weld on each side.</summary>
+    public const string MinimumWeldReach = "weld.reach.minimum";
+
+    /// <summary>A spiral strains the strip on a bend more than allowed: rings instead.</summary>
+    public const string RingsInstead = "lay.bend-spiral.rings-instead";
+
     /// <summary>How much narrower than set a lap may come out on site, because the hand wanders.</summary>
     public const string HandWander = "lay.hand-wander";
 

@@ -13,6 +13,11 @@ internal static class BendFormulas
     private static readonly Symbol Radius = new("R", "bend radius, to the centre line", TradeUnit.Millimeter);
     private static readonly Symbol Angle = new("phi", "angle of the bend", TradeUnit.Degree);
 
+    private static readonly Symbol Turn = new("alpha", "turn at one joint", TradeUnit.Degree);
+
+    private static readonly Basis Pieces = Basis.FirstPrinciples(
+        "the planes of the joints pass through the centre of the bend and stand half a turn off square on both sides of a piece");
+
     internal static Formula Area { get; } = new(
         "bend.area",
         new Symbol("A", "Area of the bend", TradeUnit.SquareMeter),
@@ -44,6 +49,30 @@ internal static class BendFormulas
         @"\frac{2\,\pi\,D\,m\,R\,\tan\frac{\varphi}{2m}}{10^{6}}",
         Basis.FirstPrinciples("a cylinder cut slantwise at both ends has the area of its circumference times the length of its axis; the axes are tangents of the bend's circle"),
         [Diameter, new Symbol("m", "mitre joints", TradeUnit.One), Radius, Angle]);
+
+    internal static Formula JointTurn { get; } = new(
+        "bend.joint-turn",
+        new Symbol("alpha", "Turn at one joint", TradeUnit.Degree),
+        "phi / m",
+        @"\frac{\varphi}{m}",
+        Basis.FirstPrinciples("every joint turns the same"),
+        [Angle, new Symbol("m", "mitre joints", TradeUnit.One)]);
+
+    internal static Formula PieceOutside { get; } = new(
+        "bend.piece-outside",
+        new Symbol("l_out", "Middle piece along the outside", TradeUnit.Millimeter),
+        "(2 * R + D) * tan(alpha * pi / 360)",
+        @"(2R + D)\tan\frac{\alpha}{2}",
+        Pieces,
+        [Radius, Diameter, Turn]);
+
+    internal static Formula PieceInside { get; } = new(
+        "bend.piece-inside",
+        new Symbol("l_in", "Middle piece along the inside", TradeUnit.Millimeter),
+        "(2 * R - D) * tan(alpha * pi / 360)",
+        @"(2R - D)\tan\frac{\alpha}{2}",
+        Pieces,
+        [Radius, Diameter, Turn]);
 
     internal static Formula LongRadius { get; } = new(
         "bend.long-radius",

@@ -61,6 +61,44 @@ internal static class BendKernel
         return area;
     }
 
+    internal static double JointTurnDegrees<TSteps>(double degrees, int joints, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double turn = degrees / joints;
+        if (TSteps.Records)
+        {
+            steps.Add(BendFormulas.JointTurn, [degrees, joints], turn);
+        }
+
+        return turn;
+    }
+
+    /// <summary>A middle piece along the outside: 2 (R + r) tan(alpha / 2).</summary>
+    internal static double PieceOutsideMm<TSteps>(double diameterMm, double radiusMm, double turnDegrees, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double piece = ((2 * radiusMm) + diameterMm) * Math.Tan(turnDegrees * Radian / 2);
+        if (TSteps.Records)
+        {
+            steps.Add(BendFormulas.PieceOutside, [radiusMm, diameterMm, turnDegrees], piece);
+        }
+
+        return piece;
+    }
+
+    /// <summary>A middle piece along the inside: 2 (R - r) tan(alpha / 2).</summary>
+    internal static double PieceInsideMm<TSteps>(double diameterMm, double radiusMm, double turnDegrees, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double piece = ((2 * radiusMm) - diameterMm) * Math.Tan(turnDegrees * Radian / 2);
+        if (TSteps.Records)
+        {
+            steps.Add(BendFormulas.PieceInside, [radiusMm, diameterMm, turnDegrees], piece);
+        }
+
+        return piece;
+    }
+
     /// <summary>1.5 NPS, rounded to whole mm.</summary>
     internal static double LongRadiusMm(double inches) =>
         WithAllowance.Floor((1.5 * inches * UnitConversions.MillimetersPerInch) + 0.5);

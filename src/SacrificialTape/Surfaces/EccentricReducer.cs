@@ -76,6 +76,17 @@ public sealed record EccentricReducer : Surface
 
     internal double LengthMm => this.lengthMm.Bare;
 
+    /// <summary>The straight line on the steel that joins like points of both ends: what a rule laid there reads.</summary>
+    /// <param name="fromStraightSide">Round either end, from the straight side; 180 degrees is the sloping side. At most a million degrees.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
+    [BasisOf(typeof(ReducerFormulas), nameof(ReducerFormulas.Generator))]
+    public Length Generator(Angle fromStraightSide) => Length.FromMillimeters(ReducerKernel.GeneratorMm(
+        this.LargeMm,
+        this.SmallMm,
+        this.LengthMm,
+        AcceptedRange.Between(-1e6, 1e6, "deg").Check(UnitConversions.Degrees(fromStraightSide), nameof(fromStraightSide)),
+        default(NoSteps)));
+
     /// <inheritdoc/>
     public override Workings ShowWorkings()
     {

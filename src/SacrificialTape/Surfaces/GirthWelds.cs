@@ -29,5 +29,29 @@ public sealed record GirthWelds : WeldSeam
     /// <inheritdoc/>
     public override bool Closed => true;
 
+    /// <inheritdoc/>
+    public override string Place => "round the pipe";
+
+    /// <summary>The seams that join heads to a shell or a pipe: round the outside diameter of the head.</summary>
+    /// <param name="head">One of like heads.</param>
+    /// <param name="count">How many; two for a vessel with a head at each end.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The count is less than 1.</exception>
+    public static GirthWelds OfHead(Head head, int count)
+    {
+        ArgumentNullException.ThrowIfNull(head);
+        return new(head.OutsideDiameter, count);
+    }
+
+    /// <summary>The seams between the courses of a shell: one fewer than there are courses.</summary>
+    /// <param name="shell">The shell.</param>
+    /// <param name="courses">Courses of plate on one another, at least 2.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are fewer than two courses.</exception>
+    public static GirthWelds BetweenCourses(Shell shell, int courses)
+    {
+        ArgumentNullException.ThrowIfNull(shell);
+        AcceptedRange.Between(2, PlateWelds.MostCourses, "courses").Check(courses);
+        return new(shell.OutsideDiameter, courses - 1);
+    }
+
     internal override double LengthMm<TSteps>(TSteps steps) => PipeKernel.CircumferenceMm(this.diameterMm.Bare, steps);
 }

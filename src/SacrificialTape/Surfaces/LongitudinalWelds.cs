@@ -24,5 +24,8 @@ public sealed record LongitudinalWelds : WeldSeam
     /// <inheritdoc/>
     public override bool Closed => false;
 
+    /// <inheritdoc/>
+    public override string Place => "along the pipe";
+
     internal override double LengthMm<TSteps>(TSteps steps) => this.lengthMm.Bare;
 }

@@ -49,6 +49,21 @@ public sealed record MitredBend : Surface
     /// <summary>Mitre joints.</summary>
     public int Joints { get; }
 
+    /// <summary>Angle by which the line turns at one joint; the cut is slanted by half of it.</summary>
+    [BasisOf(typeof(BendFormulas), nameof(BendFormulas.JointTurn))]
+    public Angle JointTurn => Angle.FromDegrees(
+        BendKernel.JointTurnDegrees(this.AngleDegrees, this.Joints, default(NoSteps)));
+
+    /// <summary>A middle piece along the outside of the bend, from weld to weld; an end piece is half as long.</summary>
+    [BasisOf(typeof(BendFormulas), nameof(BendFormulas.PieceOutside))]
+    public Length PieceOutside => Length.FromMillimeters(BendKernel.PieceOutsideMm(
+        this.DiameterMm, this.RadiusMm, UnitConversions.Degrees(this.JointTurn), default(NoSteps)));
+
+    /// <summary>A middle piece along the inside of the bend, from weld to weld; an end piece is half as long.</summary>
+    [BasisOf(typeof(BendFormulas), nameof(BendFormulas.PieceInside))]
+    public Length PieceInside => Length.FromMillimeters(BendKernel.PieceInsideMm(
+        this.DiameterMm, this.RadiusMm, UnitConversions.Degrees(this.JointTurn), default(NoSteps)));
+
     /// <inheritdoc/>
     [BasisOf(typeof(BendFormulas), nameof(BendFormulas.MitredArea))]
     public override Area Area => Area.FromSquareMeters(this.Solve(default(NoSteps)));
@@ -58,10 +73,19 @@ public sealed record MitredBend : Surface
         CultureInfo.InvariantCulture,
         $"mitred bend {this.degrees.Bare:0.##} deg with {this.Joints} joint(s) of pipe {this.diameterMm.Bare:0.##} mm, radius {this.radiusMm.Bare:0.##} mm");
 
+    internal double DiameterMm => this.diameterMm.Bare;
+
+    internal double RadiusMm => this.radiusMm.Bare;
+
+    internal double AngleDegrees => this.degrees.Bare;
+
     /// <inheritdoc/>
     public override Workings ShowWorkings()
     {
         var steps = new StepList();
+        double turn = BendKernel.JointTurnDegrees(this.AngleDegrees, this.Joints, steps);
+        _ = BendKernel.PieceOutsideMm(this.DiameterMm, this.RadiusMm, turn, steps);
+        _ = BendKernel.PieceInsideMm(this.DiameterMm, this.RadiusMm, turn, steps);
         _ = this.Solve(steps);
         return steps.Under("Area of " + this.Description);
     }

@@ -69,4 +69,17 @@ internal static class ReducerFormulas
             new Symbol("D_1", "diameter of the large end", TradeUnit.Millimeter),
             new Symbol("D_2", "diameter of the small end", TradeUnit.Millimeter),
         ]);
+
+    internal static Formula Generator { get; } = new(
+        "reducer.generator",
+        new Symbol("g", "Generator, from end to end along the steel", TradeUnit.Millimeter),
+        "sqrt(H * H + pow((D_1 - D_2) * sin(t * pi / 360), 2))",
+        @"\sqrt{H^2 + \left((D_1 - D_2)\sin\tfrac{t}{2}\right)^2}",
+        Oblique,
+        [
+            new Symbol("H", "length between the ends", TradeUnit.Millimeter),
+            new Symbol("D_1", "diameter of the large end", TradeUnit.Millimeter),
+            new Symbol("D_2", "diameter of the small end", TradeUnit.Millimeter),
+            new Symbol("t", "angle round the ends, from the straight side", TradeUnit.Degree),
+        ]);
 }

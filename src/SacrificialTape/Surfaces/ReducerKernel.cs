@@ -49,6 +49,24 @@ internal static class ReducerKernel
         return side;
     }
 
+    /// <summary>The line that joins like points of both ends.</summary>
+    internal static double GeneratorMm<TSteps>(double largeMm, double smallMm, double lengthMm, double degrees, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double generator = double.Hypot(lengthMm, (largeMm - smallMm) * Math.Sin(degrees * Math.PI / 360));
+        if (TSteps.Records)
+        {
+            steps.Add(ReducerFormulas.Generator, [lengthMm, largeMm, smallMm, degrees], generator);
+        }
+
+        return generator;
+    }
+
+    /// <summary>Area between two generators, angles in radians from the straight side.</summary>
+    internal static double SectorMm2(double largeMm, double smallMm, double lengthMm, double from, double to) =>
+        (largeMm + smallMm) / 4 * IntegralKernel.Of(
+            t => double.Hypot(lengthMm, (largeMm - smallMm) / 2 * (1 - Math.Cos(t))), from, to);
+
     /// <summary>
     /// A = pi (r1 + r2) times the mean of sqrt(H^2 + (r1 - r2)^2 (1 + cos t)^2) over the circle. The integrand is smooth
     /// and periodic, so that even stations gain digits in proportion to their number; they are doubled until the mean

@@ -87,6 +87,10 @@ public sealed record Tee : Surface
 
     internal double BranchMm => this.branchMm.Bare;
 
+    internal double RunCentreToEndMm => this.runCentreToEndMm.Bare;
+
+    internal double BranchCentreToEndMm => this.branchCentreToEndMm.Bare;
+
     /// <inheritdoc/>
     public override Workings ShowWorkings()
     {

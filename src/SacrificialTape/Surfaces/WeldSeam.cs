@@ -22,6 +22,9 @@ public abstract record WeldSeam
     /// <summary>Whether the seam closes on itself, so that its strip laps on its own end.</summary>
     public abstract bool Closed { get; }
 
+    /// <summary>Where one seam runs, as a crew is told: for instance "round the pipe".</summary>
+    public abstract string Place { get; }
+
     /// <summary>Length of one seam in mm, noting how it was worked out.</summary>
     internal abstract double LengthMm<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder;

@@ -7,6 +7,7 @@ internal static class StripCount
 {
     internal const int Most = 100_000_000;
     internal const int MostUnlike = 100_000;
+    internal const int MostOneByOne = 10_000;
 
     /// <summary>Layers as a whole number; more than a million come of a lap that leaves next to no strip.</summary>
     internal static int Layers(double layers, double leastLap) => layers <= 1_000_000
@@ -31,4 +32,10 @@ internal static class StripCount
                 $"A lap of {leastLap:0.######} mm on a strip {widthMm:0.######} mm wide takes {count} strips of unlike length, more than the {MostUnlike} that are counted: the lap must be smaller."));
         }
     }
+    /// <summary>Strips that are cut to a line one by one: their number is kept to what anyone would lay.</summary>
+    internal static int OneByOne(double count, double widthMm, double leastLap) => count <= MostOneByOne
+        ? (int)count
+        : throw new ArgumentOutOfRangeException(nameof(leastLap), string.Create(
+            CultureInfo.InvariantCulture,
+            $"A lap of {leastLap:0.######} mm on a strip {widthMm:0.######} mm wide takes {count:0} strips that are cut one by one, more than the {MostOneByOne} that are counted: the lap must be smaller, or the strip wider."));
 }
