@@ -1,3 +1,4 @@
+using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
@@ -21,7 +22,7 @@ internal abstract class FamilySheet : ShapeSheet
 
     internal override IReadOnlyList<string> Optional => this.cells;
 
-    internal override ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options)
+    internal override ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options, ValueList<StayClear> bands)
     {
         if (row.Choice("shape", this.kinds) is not { } kind)
         {
@@ -29,8 +30,13 @@ internal abstract class FamilySheet : ShapeSheet
         }
 
         Surface? surface = kind.Read(row, this.cells);
-        LayMaker? maker = row.Choice("lay", kind.Lays);
+        LayBy? maker = row.Choice("lay", kind.Lays);
         var lap = Length.FromMillimeters(row.Number("lap_mm"));
+        if (bands.Count > 0)
+        {
+            row.Fault("clear", "Only straight pipe has bands all round; state a spot.");
+        }
+
         return row.Faulty || surface is null || maker is null || strip is null || options is null
             ? null
             : row.Try("lap_mm", () => maker(surface, strip, lap, options), ("stock", "stock"), ("surface", "shape"));

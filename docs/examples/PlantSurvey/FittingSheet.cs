@@ -7,20 +7,18 @@ internal sealed class FittingSheet : FamilySheet
 {
     internal FittingSheet()
         : base(
-            new ShapeKind("reducer", Reducer) { Texts = ["size", "small"], OptionalNumbers = ["length_mm"], Lays = None },
-            new ShapeKind("eccentric", Eccentric) { Texts = ["size", "small"], OptionalNumbers = ["length_mm"], Lays = None },
-            new ShapeKind("tee", MakeTee) { Texts = ["size"], OptionalTexts = ["small"], OptionalNumbers = ["length_mm", "branch_mm"], Lays = None },
-            new ShapeKind("cap", MakeCap) { Texts = ["size"], OptionalNumbers = ["length_mm"], Lays = None },
+            new ShapeKind("reducer", Reducer) { Texts = ["size", "small"], OptionalNumbers = ["length_mm"], Lays = LayWords.Round },
+            new ShapeKind("eccentric", Eccentric) { Texts = ["size", "small"], OptionalNumbers = ["length_mm"], Lays = LayWords.Eccentric },
+            new ShapeKind("tee", MakeTee) { Texts = ["size"], OptionalTexts = ["small"], OptionalNumbers = ["length_mm", "branch_mm"], Lays = LayWords.Tee },
+            new ShapeKind("cap", MakeCap) { Texts = ["size"], OptionalNumbers = ["length_mm"], Lays = LayWords.Round },
             new ShapeKind("mitred", static cells => new MitredBend(
                 cells.Diameter("size"), cells.Mm("radius_mm"), cells.Degrees("angle_deg"), cells.Whole("joints")))
             {
-                Texts = ["size"], Numbers = ["radius_mm", "angle_deg", "joints"], Lays = None,
+                Texts = ["size"], Numbers = ["radius_mm", "angle_deg", "joints"], Lays = LayWords.Mitred,
             },
-            new ShapeKind("flange", MakeFlange) { Texts = ["size"], Lays = None })
+            new ShapeKind("flange", MakeFlange) { Texts = ["size"], Lays = LayWords.Flange })
     {
     }
-
-    private static Dictionary<string, LayMaker> None => [];
 
     internal override string WorkOn(Surface surface) => "fitting";
 

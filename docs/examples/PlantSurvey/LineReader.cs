@@ -4,6 +4,7 @@ using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
 using UnitsNet;
@@ -16,7 +17,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
     internal static readonly string[] Columns = ["line", "exposure", "life_a", "stock", "lay", "lap_mm"];
 
     internal static readonly string[] Optional =
-        ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method"];
+        ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method", "clear"];
 
     private static readonly Dictionary<string, Orientation> Runs = new()
     {
@@ -59,7 +60,8 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         int passes = row.WholeOr("passes", 1);
         ApplicationMethod method = row.Choice("method", Methods, "hand");
         LayChoices? options = row.Try("passes", () => new LayChoices(choices.EndLap, choices.HandWander, passes, method));
-        ILay? lay = sheet.Lay(row, strip, options);
+        ValueList<StayClear> clear = ClearList.Read(row);
+        ILay? lay = sheet.Lay(row, strip, options, new ValueList<StayClear>(clear.Where(static one => one.IsBand)));
         WeldWork? welds = sheet.Welds(row, lay, stock, choices.EndLap);
         if (row.Faulty || lay is null || steel is null || exposure is null)
         {
@@ -77,7 +79,8 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         }
 
         Duration life = Duration.FromYears365(years);
-        SurveyLine? line = row.Try("life_a", () => new SurveyLine(tag, lay, exposure, Lifetime.Of(life), steel, welds, layers));
+        SurveyLine? line = row.Try("life_a", () => new SurveyLine(
+            tag, lay, exposure, Lifetime.Of(life), steel, welds, layers, new ValueList<StayClear>(clear.Where(static one => !one.IsBand))), ("spots", "clear"));
         return line is null ? null : (line, Work(lay, welds, method, sheet));
     }
 

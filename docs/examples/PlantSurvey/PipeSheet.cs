@@ -37,7 +37,7 @@ internal sealed class PipeSheet : ShapeSheet
 
     internal override string WorkOn(Surface surface) => surface is Bend ? "bend" : "pipe";
 
-    internal override ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options)
+    internal override ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options, ValueList<StayClear> bands)
     {
         bool bent = row.Choice("shape", Shapes, "pipe") == "bend";
         Surface? surface = bent ? ShapeReader.Bend(row) : ShapeReader.Pipe(row);
@@ -57,13 +57,26 @@ internal sealed class PipeSheet : ShapeSheet
         }
 
         var leastLap = Length.FromMillimeters(lap);
+        if (bands.Count > 0 && surface is not StraightPipe)
+        {
+            return row.Refuse<ILay>("clear", "Only straight pipe has bands all round; state a spot.");
+        }
+
+        ILay OnPipe(StraightPipe pipe) => kind switch
+        {
+            "spiral" => new SpiralLay(pipe, strip, by(leastLap), ends, options),
+            "rings" => new RingLay(pipe, strip, leastLap, options),
+            _ => new AlongPipeLay(pipe, strip, leastLap, options),
+        };
+
         return (surface, kind) switch
         {
-            (StraightPipe pipe, "spiral") => row.Try<ILay>("lap_mm", () => new SpiralLay(pipe, strip, by(leastLap), ends, options), ("pipe", "length_m")),
-            (StraightPipe pipe, "rings") => row.Try<ILay>("lap_mm", () => new RingLay(pipe, strip, leastLap, options)),
-            (StraightPipe pipe, _) => row.Try<ILay>("lap_mm", () => new AlongPipeLay(pipe, strip, leastLap, options)),
+            (StraightPipe pipe, _) when bands.Count > 0 => row.Try<ILay>(
+                "lap_mm", () => InterruptedLay.Of(new InterruptedPipe(pipe, bands), OnPipe), ("pipe", "length_m"), ("bands", "clear")),
+            (StraightPipe pipe, _) => row.Try("lap_mm", () => OnPipe(pipe), ("pipe", "length_m")),
+            (Bend bend, "spiral") => row.Try<ILay>("lap_mm", () => new BendSpiralLay(bend, strip, leastLap, options), ("stock", "stock")),
             (Bend bend, "rings") => row.Try<ILay>("lap_mm", () => new BendRingLay(bend, strip, leastLap, options), ("stock", "stock")),
-            _ => row.Refuse<ILay>("lay", $"'{kind}' is not laid on a bend; rings are."),
+            _ => row.Refuse<ILay>("lay", $"'{kind}' is not laid on a bend; rings or a spiral are."),
         };
     }
 
@@ -85,7 +98,7 @@ internal sealed class PipeSheet : ShapeSheet
 
         if (along > 0 && lay.Surface is not StraightPipe)
         {
-            return row.Refuse<WeldWork>("long_welds", "Welds along a bend are not counted; leave the cell empty.");
+            return row.Refuse<WeldWork>("long_welds", "Welds along are counted on straight pipe without bands only; leave the cell empty.");
         }
 
         var seams = new List<WeldSeam>();

@@ -84,7 +84,7 @@ internal sealed record ShapeKind(string Name, Func<ShapeCells, Surface> Make)
     internal string[] OptionalTexts { get; init; } = [];
 
     /// <summary>How it can be covered, by the word in the cell 'lay'.</summary>
-    internal required IReadOnlyDictionary<string, LayMaker> Lays { get; init; }
+    internal required IReadOnlyDictionary<string, LayBy> Lays { get; init; }
 
     /// <summary>Every cell that the shape may fill.</summary>
     internal IEnumerable<string> Cells => [.. this.Texts, .. this.Numbers, .. this.OptionalTexts, .. this.OptionalNumbers];

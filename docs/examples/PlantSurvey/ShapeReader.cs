@@ -49,6 +49,7 @@ internal static class ShapeReader
     {
         StraightPipe pipe => pipe.OutsideDiameter,
         Bend bend => bend.OutsideDiameter,
+        InterruptedPipe interrupted => interrupted.Pipe.OutsideDiameter,
         _ => throw new InvalidOperationException($"A {surface.GetType().Name} has no outside diameter here."),
     };
 

@@ -1,4 +1,5 @@
 using SacrificialTape.Jobs;
+using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
@@ -28,7 +29,8 @@ internal abstract class ShapeSheet
     /// <param name="row">The row.</param>
     /// <param name="strip">The strip; null where its cell is faulty, so that the other faults are still found.</param>
     /// <param name="options">End lap, wander, passes and method; null likewise.</param>
-    internal abstract ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options);
+    /// <param name="bands">Bands all round that stay clear; only straight pipe can have them.</param>
+    internal abstract ILay? Lay(CsvRow row, StripStock? strip, LayChoices? options, ValueList<StayClear> bands);
 
     /// <summary>Words that mean themselves, for a cell that holds one of a few.</summary>
     private protected static Dictionary<string, string> Same(params string[] words) => words.ToDictionary(static word => word);

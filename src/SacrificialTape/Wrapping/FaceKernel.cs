@@ -83,7 +83,7 @@ internal static class FaceKernel
         Face face, int strips, double widthMm, double lapMm, double leastLapMm, double kept, FaceTally tally, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        StripCount.CheckUnlike(strips, widthMm, leastLapMm);
+        _ = StripCount.OneByOne(strips, widthMm, leastLapMm);
         bool mirrored = face.Openings.All(static opening => opening.AcrossAtMm == 0);
         double steel = 0;
         for (int i = 0; i < strips; i++)

@@ -6,8 +6,7 @@ namespace SacrificialTape.Wrapping;
 internal static class StripCount
 {
     internal const int Most = 100_000_000;
-    internal const int MostUnlike = 100_000;
-    internal const int MostOneByOne = 10_000;
+    internal const int MostOneByOne = 100_000;
 
     /// <summary>Layers as a whole number; more than a million come of a lap that leaves next to no strip.</summary>
     internal static int Layers(double layers, double leastLap) => layers <= 1_000_000
@@ -22,16 +21,6 @@ internal static class StripCount
             CultureInfo.InvariantCulture,
             $"A lap of {leastLap:0.######} mm on a strip {widthMm:0.######} mm wide takes {count:0} strips, more than the {Most} that are counted: the lap must be smaller."));
 
-    /// <summary>Strips that differ in length are cut one by one; more than these nobody lays.</summary>
-    internal static void CheckUnlike(int count, double widthMm, double leastLap)
-    {
-        if (count > MostUnlike)
-        {
-            throw new ArgumentOutOfRangeException(nameof(leastLap), string.Create(
-                CultureInfo.InvariantCulture,
-                $"A lap of {leastLap:0.######} mm on a strip {widthMm:0.######} mm wide takes {count} strips of unlike length, more than the {MostUnlike} that are counted: the lap must be smaller."));
-        }
-    }
     /// <summary>Strips that are cut to a line one by one: their number is kept to what anyone would lay.</summary>
     internal static int OneByOne(double count, double widthMm, double leastLap) => count <= MostOneByOne
         ? (int)count

@@ -1,9 +1,0 @@
-using SacrificialTape.Surfaces;
-using SacrificialTape.Tapes;
-using SacrificialTape.Wrapping;
-using UnitsNet;
-
-namespace PlantSurvey;
-
-/// <summary>Lays strip on a surface of the shape that the maker stands beside.</summary>
-internal delegate ILay LayMaker(Surface surface, StripStock strip, Length lap, LayChoices options);
