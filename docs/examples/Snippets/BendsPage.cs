@@ -1,4 +1,5 @@
 using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
@@ -20,6 +21,19 @@ public static class BendsPage
         Console.WriteLine($"{elbow.Description}: {elbow.Area.SquareMeters:0.0000} m2, {elbow.OutsideArc.Millimeters:0.0} mm along the outside");
         Console.WriteLine(lay.Description);
         Console.WriteLine($"pucker {lay.Pucker}, stretch {lay.Stretch}; widest strip for 1 % and 3 %: {widest.Millimeters:0.0} mm");
+        #endregion
+    }
+
+    public static void FoilBending()
+    {
+        #region foil-bending
+        foreach (double thickness in new[] { 0.08, 0.1, 0.15, 0.3, 0.5 })
+        {
+            var foil = new Foil(Length.FromMillimeters(thickness));
+            double wrap = RuleSet.Default[RuleIds.MinimumWrapDiameter].Limit!.Value.Number;
+            double fold = RuleSet.Default[RuleIds.MinimumFoldRadius].Limit!.Value.Number;
+            Console.WriteLine($"{thickness:0.00} mm: pipe from {thickness * wrap:0} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * wrap / 2)).Strain}), edge radius from {thickness * fold:0.00} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * fold)).Strain})");
+        }
         #endregion
     }
 }

@@ -32,6 +32,23 @@ public static class TakeOffPage
         #endregion
     }
 
+    public static void SpareByPart()
+    {
+        #region spare-by-part
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        var stock = new StripStock(tape, Length.FromMillimeters(100), Length.FromMeters(33));
+        var pipe = new StraightPipe(Length.FromMillimeters(168.3), Length.FromMeters(24));
+        var lay = new SpiralLay(pipe, stock, SpiralSetting.FromTrueLap(Length.FromMillimeters(20)));
+        var spare = new Spare(
+            spoilage: Contingency.FromFraction(0.03), trialWraps: Length.FromMeters(4), repairStock: Contingency.FromFraction(0.02));
+        StripLedger ledger = StripTakeOff.Of(lay.Strips, TakeOffChoices.FromRules(RuleSet.Default, spare)).Stocks[0].Ledger;
+        Console.WriteLine($"spoilage     {ledger.SpareFor(SparePart.Spoilage).Meters,10:0.000000} m");
+        Console.WriteLine($"trial wraps  {ledger.SpareFor(SparePart.TrialWraps).Meters,10:0.000000} m");
+        Console.WriteLine($"repair stock {ledger.SpareFor(SparePart.RepairStock).Meters,10:0.000000} m");
+        Console.WriteLine($"contingency  {ledger.Contingency.Meters,10:0.000000} m");
+        #endregion
+    }
+
     public static void NotProved()
     {
         #region not-proved
