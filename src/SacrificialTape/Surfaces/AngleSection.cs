@@ -9,6 +9,7 @@ namespace SacrificialTape.Surfaces;
 /// <remarks>
 /// Legs: 1 mm to 100 m. The thickness is less than either leg. Toe radius: 0 to the thickness. Root and toe radius
 /// together fit on the inside of the shorter leg.
+/// The first face of the outline is the outside of the long leg down to the heel, the second the outside of the short leg.
 /// </remarks>
 public sealed record AngleSection : Section
 {
@@ -43,7 +44,7 @@ public sealed record AngleSection : Section
         this.shortMm = new StoredNumber(b);
         this.thicknessMm = new StoredNumber(t);
         this.toeMm = new StoredNumber(toe);
-        this.rootMm = new StoredNumber(FittingRanges.UpTo(rootRadius, b - t - toe, nameof(rootRadius)));
+        this.rootMm = new StoredNumber(FittingRanges.UpTo(rootRadius, Math.Max(0, b - t - toe), nameof(rootRadius)));
     }
 
     /// <summary>Outside length of the longer leg.</summary>
@@ -66,4 +67,13 @@ public sealed record AngleSection : Section
 
     internal override double PerimeterMm<TSteps>(TSteps steps) =>
         SectionKernel.AngleMm(this.longMm.Bare, this.shortMm.Bare, this.rootMm.Bare, this.toeMm.Bare, steps);
+
+    internal override SectionOutline Outline<TSteps>(TSteps steps)
+    {
+        double a = this.longMm.Bare;
+        double b = this.shortMm.Bare;
+        double t = this.thicknessMm.Bare;
+        double toe = this.toeMm.Bare;
+        return SectionOutline.Walk([(0, a, 0), (0, 0, 0), (b, 0, 0), (b, t, toe), (t, t, this.rootMm.Bare), (t, a, toe)], steps);
+    }
 }

@@ -9,6 +9,7 @@ namespace SacrificialTape.Surfaces;
 /// <remarks>
 /// Height and width: 1 mm to 100 m. The web is thinner than the flanges are wide, both flanges together thinner than the
 /// section is high. Taper: 0 up to but not 45 degrees, and the toe keeps some thickness. Radii: 0 to what there is room for.
+/// The first face of the outline is the back of the web, the second the outside of a flange.
 /// </remarks>
 public sealed record Channel : Section
 {
@@ -62,7 +63,7 @@ public sealed record Channel : Section
         this.flangeMm = new StoredNumber(flange);
         this.taperDegrees = new StoredNumber(degrees);
         this.toeMm = new StoredNumber(toe);
-        this.rootMm = new StoredNumber(FittingRanges.UpTo(rootRadius, Math.Min(inside / 2 / taken, face - toe), nameof(rootRadius)));
+        this.rootMm = new StoredNumber(FittingRanges.UpTo(rootRadius, Math.Min(inside / 2 / taken, Math.Max(0, face - toe)), nameof(rootRadius)));
     }
 
     /// <summary>Height over both flanges.</summary>
@@ -125,4 +126,18 @@ public sealed record Channel : Section
 
     internal override double PerimeterMm<TSteps>(TSteps steps) => SectionKernel.ChannelMm(
         this.heightMm.Bare, this.widthMm.Bare, this.webMm.Bare, this.rootMm.Bare, this.toeMm.Bare, this.taperDegrees.Bare, steps);
+
+    internal override SectionOutline Outline<TSteps>(TSteps steps)
+    {
+        double h = this.heightMm.Bare;
+        double b = this.widthMm.Bare;
+        double w = this.webMm.Bare;
+        double slope = Math.Tan(this.taperDegrees.Bare * Math.PI / 180);
+        double thin = this.flangeMm.Bare - (slope * b / 2);
+        double thick = this.flangeMm.Bare + (slope * ((b / 2) - w));
+        double root = this.rootMm.Bare;
+        double toe = this.toeMm.Bare;
+        return SectionOutline.Walk(
+            [(0, h, 0), (0, 0, 0), (b, 0, 0), (b, thin, toe), (w, thick, root), (w, h - thick, root), (b, h - thin, toe), (b, h, 0)], steps);
+    }
 }

@@ -6,8 +6,8 @@ namespace SacrificialTape.Surfaces;
 
 /// <summary>A circular hollow section, covered on its outside.</summary>
 /// <remarks>
-/// Diameters: 1 mm to 100 m. Its outside is that of a <see cref="StraightPipe"/>, which is what lays take; this type is
-/// for lists of sections, and for those who hold an inside diameter.
+/// Diameters: 1 mm to 100 m. Lays take it as a pipe: see <see cref="Outside"/>. This type is for lists of sections, and for
+/// those who hold an inside diameter.
 /// </remarks>
 public sealed record CircularHollowSection : Section
 {
@@ -18,6 +18,9 @@ public sealed record CircularHollowSection : Section
 
     /// <summary>Diameter of the outside.</summary>
     public Length OutsideDiameter => Length.FromMillimeters(this.diameterMm.Bare);
+
+    /// <summary>Its outside as a pipe, on which spirals, rings and strips along are laid.</summary>
+    public StraightPipe Outside => new(this.OutsideDiameter, this.Length);
 
     internal override string Form => string.Create(
         CultureInfo.InvariantCulture, $"hollow section {this.diameterMm.Bare:0.##} mm in diameter outside");
@@ -40,4 +43,6 @@ public sealed record CircularHollowSection : Section
         length);
 
     internal override double PerimeterMm<TSteps>(TSteps steps) => SectionKernel.CircularHollowMm(this.diameterMm.Bare, steps);
+
+    internal override SectionOutline? Outline<TSteps>(TSteps steps) => null;
 }

@@ -9,6 +9,7 @@ namespace SacrificialTape.Surfaces;
 /// <remarks>
 /// Height and width: 1 mm to 100 m. The web is thinner than the flanges are wide, both flanges together thinner than the
 /// section is high. Root radius: 0 to what there is room for between web and flange edge and between the flanges.
+/// The first face of the outline is the outside of the upper flange, the second the edge of that flange.
 /// </remarks>
 public sealed record ISection : Section
 {
@@ -67,4 +68,16 @@ public sealed record ISection : Section
 
     internal override double PerimeterMm<TSteps>(TSteps steps) =>
         SectionKernel.IMm(this.heightMm.Bare, this.widthMm.Bare, this.webMm.Bare, this.rootMm.Bare, steps);
+
+    internal override SectionOutline Outline<TSteps>(TSteps steps)
+    {
+        double h = this.heightMm.Bare;
+        double b = this.widthMm.Bare / 2;
+        double w = this.webMm.Bare / 2;
+        double f = this.flangeMm.Bare;
+        double r = this.rootMm.Bare;
+        return SectionOutline.Walk(
+            [(b, h, 0), (-b, h, 0), (-b, h - f, 0), (-w, h - f, r), (-w, f, r), (-b, f, 0), (-b, 0, 0), (b, 0, 0), (b, f, 0), (w, f, r), (w, h - f, r), (b, h - f, 0)],
+            steps);
+    }
 }

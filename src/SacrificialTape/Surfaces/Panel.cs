@@ -8,8 +8,8 @@ namespace SacrificialTape.Surfaces;
 /// <summary>A flat panel, covered on one face less its openings.</summary>
 /// <remarks>
 /// No opening is larger than the panel, and together they leave some of it. An opening with a place lies within the
-/// panel, and no two with places overlap; touching is allowed, to a billionth of the size. Rims are not part of it: see
-/// they are surfaces of their own.
+/// panel, and no two with places overlap; touching is allowed, to a billionth of the size. Rims are not part of it:
+/// they are surfaces of their own, each a <see cref="WindowOpening"/>.
 /// </remarks>
 public abstract record Panel : Surface
 {

@@ -69,6 +69,15 @@ public sealed record PipeStrap : Surface
     public Length InnerFaceLength => Length.FromMillimeters(
         SupportKernel.InnerFaceMm(this.pipeMm.Bare, this.wrapDegrees.Bare, this.endsMm.Bare, default(NoSteps)));
 
+    internal double PipeMm => this.pipeMm.Bare;
+
+    internal double WidthMm => this.widthMm.Bare;
+
+    internal double ThicknessMm => this.thicknessMm.Bare;
+
+    /// <summary>A full turn without ends closes on itself.</summary>
+    internal bool IsClosed => this.endsMm.Bare == 0 && this.wrapDegrees.Bare == FullTurn;
+
     /// <inheritdoc/>
     [BasisOf(typeof(SupportFormulas), nameof(SupportFormulas.StrapArea))]
     public override Area Area => Area.FromSquareMeters(this.SquareMeters(default(NoSteps)));
@@ -86,13 +95,19 @@ public sealed record PipeStrap : Surface
         return steps.Under("Area of " + this.Description);
     }
 
+    internal double OuterMm<TSteps>(TSteps steps)
+        where TSteps : struct, IStepRecorder =>
+        SupportKernel.OuterFaceMm(this.pipeMm.Bare, this.thicknessMm.Bare, this.wrapDegrees.Bare, this.endsMm.Bare, steps);
+
+    internal double InnerMm<TSteps>(TSteps steps)
+        where TSteps : struct, IStepRecorder =>
+        SupportKernel.InnerFaceMm(this.pipeMm.Bare, this.wrapDegrees.Bare, this.endsMm.Bare, steps);
+
     private double SquareMeters<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double outer = SupportKernel.OuterFaceMm(this.pipeMm.Bare, this.thicknessMm.Bare, this.wrapDegrees.Bare, this.endsMm.Bare, steps);
-        double inner = this.Faces == StrapFaces.Both
-            ? SupportKernel.InnerFaceMm(this.pipeMm.Bare, this.wrapDegrees.Bare, this.endsMm.Bare, steps)
-            : 0;
+        double outer = this.OuterMm(steps);
+        double inner = this.Faces == StrapFaces.Both ? this.InnerMm(steps) : 0;
         return SupportKernel.StrapSquareMeters(this.widthMm.Bare, outer, inner, steps);
     }
 }

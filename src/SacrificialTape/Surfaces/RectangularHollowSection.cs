@@ -11,6 +11,7 @@ namespace SacrificialTape.Surfaces;
 /// 0 to half the narrower side, a tube with round ends.</para>
 /// <para>The factory says which dimensions go in: those of the outside, or those of the inside and the wall. The corner
 /// radii of the two standards are recalled, check before use; a real corner may differ within wide tolerances.</para>
+/// <para>The first face of the outline is the upper side, the second runs down from it.</para>
 /// </remarks>
 public sealed record RectangularHollowSection : Section
 {
@@ -129,6 +130,14 @@ public sealed record RectangularHollowSection : Section
         }
 
         return SectionKernel.RectangularHollowMm(this.heightMm.Bare, this.widthMm.Bare, this.cornerMm.Bare, steps);
+    }
+
+    internal override SectionOutline Outline<TSteps>(TSteps steps)
+    {
+        double h = this.heightMm.Bare;
+        double b = this.widthMm.Bare;
+        double r = this.cornerMm.Bare;
+        return SectionOutline.Walk([(b, h, r), (0, h, r), (0, 0, r), (b, 0, r)], steps);
     }
 
     private static double Factor(HollowCorners corners, double wallMm) =>

@@ -35,6 +35,12 @@ public abstract record Section : Surface
     /// <summary>On what the dimensions rest when they were taken from a table; null when they were given.</summary>
     public Basis? SizeBasis { get; }
 
+    /// <summary>
+    /// Arrises, round corners and fillets in order round the outline, from the beginning of the first face; none for a
+    /// circle. Which face is the first, each section says.
+    /// </summary>
+    public ValueList<Fold> Folds => new(this.Outline(default(NoSteps))?.Folds ?? []);
+
     /// <inheritdoc/>
     [BasisOf(typeof(SectionFormulas), nameof(SectionFormulas.Area))]
     public override Area Area => Area.FromSquareMeters(
@@ -53,6 +59,12 @@ public abstract record Section : Surface
         return steps.Under("Area of " + this.Description + (this.SizeBasis is { } basis ? $" [dimensions: {basis}]" : string.Empty));
     }
 
+    internal double LengthMm => this.lengthMm.Bare;
+
     internal abstract double PerimeterMm<TSteps>(TSteps steps)
+        where TSteps : struct, IStepRecorder;
+
+    /// <summary>Faces and folds; null for a circle, which has none.</summary>
+    internal abstract SectionOutline? Outline<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder;
 }

@@ -100,6 +100,31 @@ internal static class SectionFormulas
         Outline,
         [Perimeter, new Symbol("l", "length along the section", TradeUnit.Millimeter)]);
 
+    internal static Formula Face { get; } = new(
+        "section.face",
+        new Symbol("f", "Flat face between two folds", TradeUnit.Millimeter),
+        "g - r_a * tan(beta_a * pi / 360) - r_b * tan(beta_b * pi / 360)",
+        @"g - r_\mathrm{a}\tan\frac{\beta_\mathrm{a}}{2} - r_\mathrm{b}\tan\frac{\beta_\mathrm{b}}{2}",
+        Outline,
+        [
+            new Symbol("g", "side of the outline, from sharp corner to sharp corner", TradeUnit.Millimeter),
+            new Symbol("r_a", "radius of the fold before it", TradeUnit.Millimeter),
+            new Symbol("beta_a", "turn of the fold before it", TradeUnit.Degree),
+            new Symbol("r_b", "radius of the fold after it", TradeUnit.Millimeter),
+            new Symbol("beta_b", "turn of the fold after it", TradeUnit.Degree),
+        ]);
+
+    internal static Formula FoldRun { get; } = new(
+        "section.fold-run",
+        new Symbol("s", "Run of the fold along the outline", TradeUnit.Millimeter),
+        "r_b * beta_b * pi / 180",
+        @"r_\mathrm{b}\,\beta_\mathrm{b}",
+        Outline,
+        [
+            new Symbol("r_b", "radius of the fold", TradeUnit.Millimeter),
+            new Symbol("beta_b", "by how much the outline turns", TradeUnit.Degree),
+        ]);
+
     private static Formula CornerBy(string id, Basis rule) => new(
         id,
         new Symbol("r_o", "Outside corner radius by the standard's rule", TradeUnit.Millimeter),

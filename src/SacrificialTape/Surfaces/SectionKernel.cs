@@ -114,6 +114,35 @@ internal static class SectionKernel
         return radius;
     }
 
+    /// <summary>What two round corners leave of a side: each takes r tan(b/2) of it.</summary>
+    internal static double FaceMm<TSteps>(
+        double sideMm, double radiusBeforeMm, double turnBeforeDegrees, double radiusAfterMm, double turnAfterDegrees, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double face = sideMm
+            - (radiusBeforeMm * Math.Tan(turnBeforeDegrees * Math.PI / 360))
+            - (radiusAfterMm * Math.Tan(turnAfterDegrees * Math.PI / 360));
+        if (TSteps.Records)
+        {
+            steps.Add(SectionFormulas.Face, [sideMm, radiusBeforeMm, turnBeforeDegrees, radiusAfterMm, turnAfterDegrees], face);
+        }
+
+        return face;
+    }
+
+    /// <summary>r b.</summary>
+    internal static double FoldRunMm<TSteps>(double radiusMm, double turnDegrees, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double run = radiusMm * turnDegrees * Math.PI / 180;
+        if (TSteps.Records)
+        {
+            steps.Add(SectionFormulas.FoldRun, [radiusMm, turnDegrees], run);
+        }
+
+        return run;
+    }
+
     /// <summary>U l.</summary>
     internal static double SquareMeters<TSteps>(double perimeterMm, double lengthMm, TSteps steps)
         where TSteps : struct, IStepRecorder

@@ -74,6 +74,14 @@ public sealed record SheetEdge : Surface
         CultureInfo.InvariantCulture,
         $"sheet edge {this.lengthMm.Bare / 1000:0.###} m long, {this.thicknessMm.Bare:0.##} mm thick, reach {this.frontMm.Bare:0.##} and {this.backMm.Bare:0.##} mm, {this.OutsideCorners} outside and {this.InsideCorners} inside corner(s)");
 
+    internal double LengthMm => this.lengthMm.Bare;
+
+    internal double ThicknessMm => this.thicknessMm.Bare;
+
+    internal double FrontMm => this.frontMm.Bare;
+
+    internal double BackMm => this.backMm.Bare;
+
     /// <summary>The whole edge of a rectangular sheet.</summary>
     /// <param name="width">Of the sheet.</param>
     /// <param name="height">Of the sheet.</param>

@@ -8,6 +8,7 @@ namespace SacrificialTape.Surfaces;
 /// <remarks>
 /// Height and width: 1 mm to 100 m. The stem is thinner than the flange is wide, the flange thinner than the section is
 /// high. Root radius: 0 to what there is room for. A butt-weld fitting is a <see cref="Tee"/>.
+/// The first face of the outline is the outside of the flange, the second the edge of the flange.
 /// </remarks>
 public sealed record TeeSection : Section
 {
@@ -60,4 +61,15 @@ public sealed record TeeSection : Section
 
     internal override double PerimeterMm<TSteps>(TSteps steps) =>
         SectionKernel.TeeMm(this.heightMm.Bare, this.widthMm.Bare, this.rootMm.Bare, steps);
+
+    internal override SectionOutline Outline<TSteps>(TSteps steps)
+    {
+        double h = this.heightMm.Bare;
+        double b = this.widthMm.Bare / 2;
+        double s = this.stemMm.Bare / 2;
+        double under = h - this.flangeMm.Bare;
+        double r = this.rootMm.Bare;
+        return SectionOutline.Walk(
+            [(b, h, 0), (-b, h, 0), (-b, under, 0), (-s, under, r), (-s, 0, 0), (s, 0, 0), (s, under, r), (b, under, 0)], steps);
+    }
 }

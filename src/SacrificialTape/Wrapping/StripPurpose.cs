@@ -20,4 +20,19 @@ public enum StripPurpose
 
     /// <summary>A strip of another lay.</summary>
     Other,
+
+    /// <summary>A strip along a structural section.</summary>
+    AlongSection,
+
+    /// <summary>A strip folded over the edge of a sheet.</summary>
+    Edge,
+
+    /// <summary>A patch in an inside corner of an edge.</summary>
+    CornerPatch,
+
+    /// <summary>A strip on a face of a strap.</summary>
+    Strap,
+
+    /// <summary>A strip that washers are cut from.</summary>
+    Washer,
 }

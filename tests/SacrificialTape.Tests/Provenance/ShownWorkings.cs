@@ -247,6 +247,9 @@ public sealed partial class ShownWorkings
         this.Of_edges_and_supports(new SpanCase(1000, 100, 10));
         this.Of_what_stays_clear(new SpanCase(1000, 100, 10));
         this.Of_bent_foil(new SpanCase(1000, 100, 10));
+        this.Of_section_lays(SectionCases.Make(0, 300, 150, 0.4, 0.3, 6000));
+        this.Of_edge_and_strap_lays(new SpanCase(1000, 100, 10));
+        this.Of_edge_and_strap_lays(new SpanCase(20, 100, 10));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
