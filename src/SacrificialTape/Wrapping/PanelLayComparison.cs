@@ -1,4 +1,5 @@
 using System.Globalization;
+using SacrificialTape.Provenance;
 
 namespace SacrificialTape.Wrapping;
 
@@ -7,7 +8,7 @@ namespace SacrificialTape.Wrapping;
 /// The better way takes fewer metres of strip; of the same metres, fewer pieces; of as many pieces, fewer splices. Where
 /// all three are the same, strips along the width are named: on upright steel they shed water.
 /// </remarks>
-public sealed record PanelLayComparison
+public sealed record PanelLayComparison : IHasWorkings
 {
     internal PanelLayComparison(PanelLay alongWidth, PanelLay alongHeight)
     {
@@ -31,6 +32,11 @@ public sealed record PanelLayComparison
 
     /// <summary>What decided, with numbers, and what it means on upright steel.</summary>
     public string Why { get; }
+
+    /// <summary>The workings of both ways, one after the other.</summary>
+    public Workings ShowWorkings() => new(
+        "Strips along the width, then along the height, of " + this.AlongWidth.Panel.Description,
+        [.. this.AlongWidth.ShowWorkings().Steps, .. this.AlongHeight.ShowWorkings().Steps]);
 
     /// <summary>What decided.</summary>
     public override string ToString() => this.Why;

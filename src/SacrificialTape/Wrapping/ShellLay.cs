@@ -181,7 +181,7 @@ public sealed record ShellLay : ILay
         {
             lap = SpanKernel.OpenLapMm(count, width, span, steps);
             layers = SpanKernel.OpenLayers(this.Choices.Passes, width, this.Choices.WanderMm, width - lap, steps);
-            double past = ShellLayKernel.PastSeamMm(this.pastMm.Bare, width - lap, steps);
+            double past = ShellLayKernel.PastSeamMm(count, this.pastMm.Bare, width - lap, steps);
             over = ShellLayKernel.OverCourseMm2(ring, count, width, past, steps);
         }
         else

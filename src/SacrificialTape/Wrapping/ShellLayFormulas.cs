@@ -10,6 +10,7 @@ internal static class ShellLayFormulas
 
     private static readonly Symbol PastOne = new("e", "how far the tape reaches past each seam", TradeUnit.Millimeter);
     private static readonly Symbol Width = new("w", "strip width", TradeUnit.Millimeter);
+    private static readonly Symbol Spacing = new("d", "spacing of the courses", TradeUnit.Millimeter);
     private static readonly Symbol Height = new("h", "length or height of the shell", TradeUnit.Millimeter);
 
     internal static Formula Span { get; } = new(
@@ -20,13 +21,21 @@ internal static class ShellLayFormulas
         Unrolled,
         [Height, PastOne]);
 
+    internal static Formula CoursesPastSeam { get; } = new(
+        "shell-lay.courses-past-seam",
+        new Symbol("i", "Courses that reach past one seam", TradeUnit.One),
+        "min(n, ceil(e / d))",
+        @"\min\left(n, \left\lceil\frac{e}{d}\right\rceil\right)",
+        Unrolled,
+        [SpanFormulas.OpenCount.Result, PastOne, Spacing]);
+
     internal static Formula PastSeam { get; } = new(
         "shell-lay.past-seam",
         new Symbol("b", "Widths of all courses together that lie past one seam", TradeUnit.Millimeter),
-        "ceil(e / d) * e - d * ceil(e / d) * (ceil(e / d) - 1) / 2",
-        @"i\,e - d\,\frac{i(i-1)}{2},\quad i = \left\lceil\frac{e}{d}\right\rceil",
+        "i * e - d * i * (i - 1) / 2",
+        @"i\,e - \frac{d\,i\,(i-1)}{2}",
         Basis.FirstPrinciples("course by course from the end, each a spacing further in"),
-        [PastOne, new Symbol("d", "spacing of the courses", TradeUnit.Millimeter)]);
+        [CoursesPastSeam.Result, PastOne, Spacing]);
 
     internal static Formula OverCourse { get; } = new(
         "shell-lay.over-course",

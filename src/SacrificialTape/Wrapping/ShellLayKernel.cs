@@ -31,14 +31,15 @@ internal static class ShellLayKernel
     }
 
     /// <summary>Course by course from the end; the tape past a seam is at most a strip wide, so none is counted twice.</summary>
-    internal static double PastSeamMm<TSteps>(double pastMm, double spacingMm, TSteps steps)
+    internal static double PastSeamMm<TSteps>(double count, double pastMm, double spacingMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double courses = WithAllowance.Ceiling(pastMm / spacingMm);
+        double courses = Math.Min(count, WithAllowance.Ceiling(pastMm / spacingMm));
         double past = (courses * pastMm) - (spacingMm * courses * (courses - 1) / 2);
         if (TSteps.Records)
         {
-            steps.Add(ShellLayFormulas.PastSeam, [pastMm, spacingMm], past);
+            steps.Add(ShellLayFormulas.CoursesPastSeam, [count, pastMm, spacingMm], courses);
+            steps.Add(ShellLayFormulas.PastSeam, [courses, pastMm, spacingMm], past);
         }
 
         return past;

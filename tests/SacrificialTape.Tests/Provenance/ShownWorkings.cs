@@ -250,6 +250,9 @@ public sealed partial class ShownWorkings
         this.Of_section_lays(SectionCases.Make(0, 300, 150, 0.4, 0.3, 6000));
         this.Of_edge_and_strap_lays(new SpanCase(1000, 100, 10));
         this.Of_edge_and_strap_lays(new SpanCase(20, 100, 10));
+        this.Of_lays_on_panels(new PanelCase(2, 1000, 1000, 50, 10, 3, 4));
+        this.Of_lays_on_large_and_folded_steel(new SpanCase(1000, 100, 10));
+        this.Of_lays_on_large_and_folded_steel(new SpanCase(10, 300, 10));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
