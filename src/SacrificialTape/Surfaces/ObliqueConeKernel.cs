@@ -72,7 +72,7 @@ internal static class ObliqueConeKernel
             lowest = Math.Min(lowest, here.X);
             if (reached)
             {
-                return new Reach(highest, lowest, Math.Abs(here.Area));
+                return new Reach(highest, lowest, direction * here.Area);
             }
         }
     }

@@ -143,7 +143,7 @@ public sealed record EccentricReducerLay : ILay
         double lap = SpanKernel.ClosedLapMm(width, circumference, count, steps);
         double smallLap = EccentricReducerKernel.SmallEndLapMm(width, small, count, steps);
         double layers = SpanKernel.ClosedLayers(this.Choices.Passes, width, this.Choices.WanderMm, circumference, count, steps);
-        var pieces = new CutPieces();
+        var pieces = new TrimmedPieces();
         double shortest = double.MaxValue;
         double longest = 0;
         for (int i = 0; 2 * i <= count; i++)
@@ -178,5 +178,5 @@ public sealed record EccentricReducerLay : ILay
             steps);
 
     private readonly record struct Solution(
-        int Count, double LapMm, double SmallEndLapMm, double ShortestMm, double LongestMm, double Layers, CutPieces Pieces);
+        int Count, double LapMm, double SmallEndLapMm, double ShortestMm, double LongestMm, double Layers, TrimmedPieces Pieces);
 }

@@ -148,7 +148,7 @@ public sealed record MitredBendLay : ILay
         int joints = this.Bend.Joints;
         double turn = BendKernel.JointTurnDegrees(this.Bend.AngleDegrees, joints, steps);
         double piece = BendKernel.PieceOutsideMm(this.Bend.DiameterMm, this.Bend.RadiusMm, turn, steps);
-        var pieces = new CutPieces();
+        var pieces = new TrimmedPieces();
         double circumference = PipeKernel.CircumferenceMm(this.Bend.DiameterMm, steps);
         double ring = SpanKernel.RingLengthMm(circumference, this.Choices.EndLapMm, steps);
         var cut = new Cut(this.Bend.DiameterMm, turn, this.Bend.RadiusMm, reach, width, ring, circumference);
@@ -182,7 +182,7 @@ public sealed record MitredBendLay : ILay
 
     private readonly record struct Row(int Rings, double LapMm);
 
-    private readonly record struct Solution(Row Middle, Row End, double LeastLapMm, double Layers, CutPieces Pieces);
+    private readonly record struct Solution(Row Middle, Row End, double LeastLapMm, double Layers, TrimmedPieces Pieces);
 
     private readonly record struct Cut(
         double DiameterMm, double TurnDegrees, double RadiusMm, double ReachMm, double WidthMm, double RingMm, double CircumferenceMm)
@@ -195,7 +195,7 @@ public sealed record MitredBendLay : ILay
         private double Swing => this.Tube * Math.Tan(this.TurnDegrees * Math.PI / 360);
 
         // Ring after ring from one end of the outside to the other; pieces lie the same on both sides of the middle.
-        internal void Middle<TSteps>(CutPieces pieces, Row row, double spanMm, int alike, TSteps steps)
+        internal void Middle<TSteps>(TrimmedPieces pieces, Row row, double spanMm, int alike, TSteps steps)
             where TSteps : struct, IStepRecorder
         {
             double first = -Math.Max(spanMm, row.Rings == 1 ? this.WidthMm : 0) / 2;
@@ -213,7 +213,7 @@ public sealed record MitredBendLay : ILay
         }
 
         // From a lap on the straight pipe's tape to past the weld.
-        internal void End<TSteps>(CutPieces pieces, Row row, double lapMm, TSteps steps)
+        internal void End<TSteps>(TrimmedPieces pieces, Row row, double lapMm, TSteps steps)
             where TSteps : struct, IStepRecorder
         {
             bool shown = false;
@@ -231,7 +231,7 @@ public sealed record MitredBendLay : ILay
         private double Beyond(double from, double to, double reach) =>
             RingCutKernel.BeyondMm2(this.Tube, from, to, this.Mean + reach, this.Swing);
 
-        private void Add<TSteps>(CutPieces pieces, double near, int count, double cover, double kept, ref bool shown, TSteps steps)
+        private void Add<TSteps>(TrimmedPieces pieces, double near, int count, double cover, double kept, ref bool shown, TSteps steps)
             where TSteps : struct, IStepRecorder
         {
             double middle = this.Mean + this.ReachMm;

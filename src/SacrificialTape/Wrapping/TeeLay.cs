@@ -158,8 +158,8 @@ public sealed record TeeLay : ILay
         var branch = new Row(branchRings, branchRings > 1 ? SpanKernel.OpenLapMm(count, width, span, steps) : 0);
         double least = TeeLayKernel.LeastLapMm(run.LapMm, branchRings > 1 ? branch.LapMm : width, saddle, lap, steps);
         double layers = SpanKernel.OpenLayers(passes, width, this.Choices.WanderMm, width - least, steps);
-        CutPieces onRun = this.CutRun(run, steps);
-        CutPieces onBranch = this.CutBranch(branch, flap, steps);
+        TrimmedPieces onRun = this.CutRun(run, steps);
+        TrimmedPieces onBranch = this.CutBranch(branch, flap, steps);
         (double runMm, double runEnds) = onRun.Sum(static _ => true, static one => one.Whole);
         (double branchMm, double branchEnds) = onBranch.Sum(static _ => true, static one => one.Whole);
         double strip = TeeLayKernel.StripMm(passes, runMm, branchMm, steps);
@@ -167,7 +167,7 @@ public sealed record TeeLay : ILay
         return new(run, branch, flap, least, layers, onRun, onBranch);
     }
 
-    private CutPieces CutRun<TSteps>(Row row, TSteps steps)
+    private TrimmedPieces CutRun<TSteps>(Row row, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
         double width = this.Stock.WidthMm;
@@ -175,7 +175,7 @@ public sealed record TeeLay : ILay
         double branch = this.Tee.BranchMm;
         double end = this.Tee.RunCentreToEndMm;
         double circumference = PipeKernel.CircumferenceMm(run, steps);
-        var pieces = new CutPieces();
+        var pieces = new TrimmedPieces();
         double shortest = double.MaxValue;
         double shortestEdge = 0;
         for (int i = 0; i < row.Count; i++)
@@ -207,7 +207,7 @@ public sealed record TeeLay : ILay
         return pieces;
     }
 
-    private CutPieces CutBranch<TSteps>(Row row, double flapMm, TSteps steps)
+    private TrimmedPieces CutBranch<TSteps>(Row row, double flapMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
         double width = this.Stock.WidthMm;
@@ -217,7 +217,7 @@ public sealed record TeeLay : ILay
         double circumference = PipeKernel.CircumferenceMm(branch, steps);
         double ring = SpanKernel.RingLengthMm(circumference, this.Choices.EndLapMm, steps);
         double bottom = TeeLayKernel.LowestMm(run, branch) - flapMm;
-        var pieces = new CutPieces();
+        var pieces = new TrimmedPieces();
         for (int i = 0; i < row.Count; i++)
         {
             double from = bottom + (i * (width - row.LapMm));
@@ -248,5 +248,5 @@ public sealed record TeeLay : ILay
     private readonly record struct Row(int Count, double LapMm);
 
     private readonly record struct Solution(
-        Row Run, Row Branch, double FlapMm, double LeastLapMm, double Layers, CutPieces OnRun, CutPieces OnBranch);
+        Row Run, Row Branch, double FlapMm, double LeastLapMm, double Layers, TrimmedPieces OnRun, TrimmedPieces OnBranch);
 }

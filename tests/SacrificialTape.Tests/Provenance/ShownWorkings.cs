@@ -253,6 +253,7 @@ public sealed partial class ShownWorkings
         this.Of_lays_on_panels(new PanelCase(2, 1000, 1000, 50, 10, 3, 4));
         this.Of_lays_on_large_and_folded_steel(new SpanCase(1000, 100, 10));
         this.Of_lays_on_large_and_folded_steel(new SpanCase(10, 300, 10));
+        this.BendLaysOnce();
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)

@@ -4,15 +4,15 @@ using SacrificialTape.Tapes;
 namespace SacrificialTape.Wrapping;
 
 /// <summary>Pieces that are cut to a line, gathered into strips to cut: all of one length together.</summary>
-internal sealed class CutPieces
+internal sealed class TrimmedPieces
 {
-    private readonly List<CutPiece> pieces = [];
+    private readonly List<TrimmedPiece> pieces = [];
 
     internal double KeptMm2 { get; private set; }
 
     internal double CoverMm2 { get; private set; }
 
-    internal void Add(in CutPiece piece)
+    internal void Add(in TrimmedPiece piece)
     {
         this.pieces.Add(piece);
         this.KeptMm2 += piece.KeptMm2 * piece.Count;
@@ -20,11 +20,11 @@ internal sealed class CutPieces
     }
 
     /// <summary>Length of all pieces for which the first test holds, and how many there are for which the second does.</summary>
-    internal (double LengthMm, double Count) Sum(Func<CutPiece, bool> measured, Func<CutPiece, bool> counted)
+    internal (double LengthMm, double Count) Sum(Func<TrimmedPiece, bool> measured, Func<TrimmedPiece, bool> counted)
     {
         double length = 0;
         double count = 0;
-        foreach (CutPiece piece in this.pieces)
+        foreach (TrimmedPiece piece in this.pieces)
         {
             length += measured(piece) ? piece.LengthMm * piece.Count : 0;
             count += counted(piece) ? piece.Count : 0;

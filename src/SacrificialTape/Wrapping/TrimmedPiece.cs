@@ -7,4 +7,4 @@ namespace SacrificialTape.Wrapping;
 /// <param name="EndLapMm">The part that laps on the other end of the same piece.</param>
 /// <param name="CoverMm2">What it covers of the surface, first come, first counted.</param>
 /// <param name="KeptMm2">What stays of it within the cuts, without the end lap.</param>
-internal readonly record struct CutPiece(double LengthMm, int Count, bool Whole, double EndLapMm, double CoverMm2, double KeptMm2);
+internal readonly record struct TrimmedPiece(double LengthMm, int Count, bool Whole, double EndLapMm, double CoverMm2, double KeptMm2);
