@@ -69,6 +69,13 @@ internal static class LayWords
         ["rings"] = static (surface, strip, lap, options) => new SectionRingLay((RectangularHollowSection)surface, strip, lap, options),
     };
 
+    // Outside, a circular hollow section is a pipe.
+    internal static IReadOnlyDictionary<string, LayBy> Tube { get; } = new Dictionary<string, LayBy>
+    {
+        ["rings"] = static (surface, strip, lap, options) => new RingLay((StraightPipe)surface, strip, lap, options),
+        ["along"] = static (surface, strip, lap, options) => new AlongPipeLay((StraightPipe)surface, strip, lap, options),
+    };
+
     internal static IReadOnlyDictionary<string, LayBy> Edge { get; } = new Dictionary<string, LayBy>
     {
         ["fold"] = static (surface, strip, _, options) => EdgeLay.OfSheet((SheetEdge)surface, strip, choices: options),

@@ -36,9 +36,9 @@ internal sealed class SectionSheet : FamilySheet
             {
                 Numbers = ["height_mm", "width_mm", "wall_mm", "corner_mm", "length_m"], Lays = LayWords.Hollow,
             },
-            new ShapeKind("tube", static cells => CircularHollowSection.FromOutside(cells.Mm("outside_mm"), cells.Metres("length_m")))
+            new ShapeKind("tube", static cells => new StraightPipe(cells.Mm("outside_mm"), cells.Metres("length_m")))
             {
-                Numbers = ["outside_mm", "length_m"], Lays = LayWords.Section,
+                Numbers = ["outside_mm", "length_m"], Lays = LayWords.Tube,
             })
     {
     }
