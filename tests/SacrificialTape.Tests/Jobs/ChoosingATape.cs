@@ -1,5 +1,5 @@
-using static SacrificialTape.Tests.Make;
 using static SacrificialTape.Tests.Jobs.Choosing;
+using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Jobs;
 
