@@ -102,7 +102,7 @@ internal static class SectionFormulas
 
     internal static Formula Face { get; } = new(
         "section.face",
-        new Symbol("f", "Flat face between two folds", TradeUnit.Millimeter),
+        new Symbol("f_face", "Flat face between two folds", TradeUnit.Millimeter),
         "g - r_a * tan(beta_a * pi / 360) - r_b * tan(beta_b * pi / 360)",
         @"g - r_\mathrm{a}\tan\frac{\beta_\mathrm{a}}{2} - r_\mathrm{b}\tan\frac{\beta_\mathrm{b}}{2}",
         Outline,
@@ -116,7 +116,7 @@ internal static class SectionFormulas
 
     internal static Formula FoldRun { get; } = new(
         "section.fold-run",
-        new Symbol("s", "Run of the fold along the outline", TradeUnit.Millimeter),
+        new Symbol("s_fold", "Run of the fold along the outline", TradeUnit.Millimeter),
         "r_b * beta_b * pi / 180",
         @"r_\mathrm{b}\,\beta_\mathrm{b}",
         Outline,

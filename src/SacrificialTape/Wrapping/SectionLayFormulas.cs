@@ -12,7 +12,7 @@ internal static class SectionLayFormulas
     private static readonly Symbol Count = new("n", "strips side by side", TradeUnit.One);
     private static readonly Symbol Width = new("w", "strip width", TradeUnit.Millimeter);
     private static readonly Symbol Perimeter = new("U", "perimeter of the section", TradeUnit.Millimeter);
-    private static readonly Symbol Passes = new("k", "passes", TradeUnit.One);
+    private static readonly Symbol Passes = new("k_p", "passes", TradeUnit.One);
 
     internal static Formula LeastCount { get; } = new(
         "section-lay.least-count",
@@ -45,16 +45,16 @@ internal static class SectionLayFormulas
     internal static Formula OnAverage { get; } = new(
         "section-lay.on-average",
         new Symbol("n_mean", "Layers on average", TradeUnit.One),
-        "k * (n * w - X) / U",
-        @"\frac{k\,(n\,w - X)}{U}",
+        "k_p * (n * w - X) / U",
+        @"\frac{k_\mathrm{p}\,(n\,w - X)}{U}",
         Chain,
         [Passes, Count, Width, new Symbol("X", "trimmed off all widths", TradeUnit.Millimeter), Perimeter]);
 
     internal static Formula Layers { get; } = new(
         "section-lay.layers",
         new Symbol("n_all", "Layers everywhere", TradeUnit.One),
-        "k * m",
-        "k\\,m",
+        "k_p * m",
+        "k_\\mathrm{p}\\,m",
         Chain,
         [Passes, new Symbol("m", "strips over the barest spot of one pass, every lap narrower by the wander", TradeUnit.One)]);
 }
