@@ -65,7 +65,7 @@ public static class LaysPanelsAndShellsPage
     {
         #region tank
         var tank = new Shell(
-            Length.FromMeters(12), Length.FromMeters(9), ShellAxis.Upright, [ShellOpening.Round(Length.FromMillimeters(610), 2)]);
+            Length.FromMeters(18), Length.FromMeters(9), ShellAxis.Upright, [ShellOpening.Round(Length.FromMillimeters(610), 2)]);
         var lay = new ShellLay(tank, Stock, ShellDirection.Round, Length.FromMillimeters(10), Length.FromMillimeters(20));
         Strip course = lay.Strips[0];
         Console.WriteLine(lay.Description);
