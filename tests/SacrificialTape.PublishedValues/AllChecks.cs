@@ -22,6 +22,7 @@ internal static class AllChecks
         ShellAreaChecks.Group,
         FlangeChecks.Group,
         PanelAreaChecks.Group,
+        FaceStripChecks.Group,
         SectionPerimeterChecks.Group,
         SectionOutlineChecks.Group,
         EdgeAndSupportChecks.Group,
