@@ -84,7 +84,12 @@ public sealed class RevolvedLays
         double r = diameter / 2;
         double pucker = 1 - Math.Cos(width / diameter);
         Near.Equal(pucker, new MeridianStripLay(head, Stock(width), Mm(2)).Pucker.Fraction, 1e-12);
-        Near.Equal(pucker, new GoreLay(head, Stock(width), Mm(2)).Pucker.Fraction, 0.01);
+        foreach (double flange in new[] { 0.0, 40 })
+        {
+            // The gore is as wide as the strip beside the rim, where the dish begins.
+            Near.Equal(pucker, new GoreLay(HemisphericalHead.FromOutside(Mm(diameter), Mm(flange)), Stock(width), Mm(2)).Pucker.Fraction, 1e-3);
+        }
+
         Near.Equal(width, GoreLay.WidestStrip(head, EdgeStrain.FromFraction(pucker))!.Value.Millimeters, 1e-9);
 
         // A ring whose middle lies at the colatitude c: sin(c -+ w / 2R) / sin(c).
