@@ -77,7 +77,10 @@ internal sealed class Meridian
     internal double MostCurvatureTo(double fromEdgeMm)
     {
         double most = 0;
+
+        // On a joint both pieces count.
         int last = this.Segment(fromEdgeMm);
+        last = last < this.segments.Length - 1 && fromEdgeMm >= this.starts[last + 1] ? last + 1 : last;
         for (int i = 0; i <= last; i++)
         {
             double end = i == last ? Math.Min(fromEdgeMm - this.starts[i], this.segments[i].LengthMm) : this.segments[i].LengthMm;
