@@ -7,8 +7,6 @@ namespace SacrificialTape.Tests.Wrapping;
 [Properties(Arbitrary = [typeof(FittingLayCases)], MaxTest = 40)]
 public sealed class EccentricStrips
 {
-    private const int Facets = 1440;
-
     [Property]
     public void Every_spot_lies_under_as_many_strips_as_promised(EccentricCase given, byte seed)
     {
@@ -33,10 +31,13 @@ public sealed class EccentricStrips
         EccentricReducerLay lay = given.Lay(Choices(0, 12));
         double[] lengths = [.. lay.Strips.SelectMany(static strip => Enumerable.Repeat(strip.Length.Millimeters, strip.Count)).Order()];
         Assert.Equal(lay.StripsRound, lengths.Length);
-        double[] wanted = [.. Enumerable.Range(0, lay.StripsRound).Select(i => 24 + Extent(given, 2 * Math.PI * i / lay.StripsRound)).Order()];
+        // As many facets as leave a strip's middle on an edge between two of them.
+        int perStrip = (1440 / lay.StripsRound) + 1;
+        (double X, double Y)[][] rims = Unrolled(given, perStrip * lay.StripsRound);
+        double[] wanted = [.. Enumerable.Range(0, lay.StripsRound).Select(i => 24 + Extent(rims, given.WidthMm / 2, (lay.StripsRound + i) * perStrip)).Order()];
         for (int i = 0; i < wanted.Length; i++)
         {
-            Near.Equal(wanted[i], lengths[i], 2e-4, absolute: 0.01);
+            Near.Equal(wanted[i], lengths[i], 2e-5, absolute: 0.005);
         }
     }
 
@@ -81,23 +82,23 @@ public sealed class EccentricStrips
         static () => new EccentricReducerLay(new EccentricReducer(Mm(168.3), Mm(21.3), Mm(140)), Stock(100), Mm(10)), "stock", "must be narrower");
 
     // Places of both rims in the plane, unrolled triangle by triangle from their lengths in space; two turns to each side.
-    private static (double X, double Y)[][] Unrolled(EccentricCase given)
+    private static (double X, double Y)[][] Unrolled(EccentricCase given, int facets)
     {
         const int Turns = 3;
-        var large = new (double X, double Y)[(Turns * Facets) + 1];
-        var small = new (double X, double Y)[(Turns * Facets) + 1];
+        var large = new (double X, double Y)[(Turns * facets) + 1];
+        var small = new (double X, double Y)[(Turns * facets) + 1];
         large[0] = (given.LengthMm, 0);
         small[0] = (0, 0);
         for (int i = 1; i < large.Length; i++)
         {
-            large[i] = Third(small[i - 1], large[i - 1], Apart(given, i - 1, false, i, true), Apart(given, i - 1, true, i, true));
-            small[i] = Third(small[i - 1], large[i], Apart(given, i - 1, false, i, false), Apart(given, i, true, i, false));
+            large[i] = Third(small[i - 1], large[i - 1], Apart(given, facets, i - 1, false, i, true), Apart(given, facets, i - 1, true, i, true));
+            small[i] = Third(small[i - 1], large[i], Apart(given, facets, i - 1, false, i, false), Apart(given, facets, i, true, i, false));
         }
 
         return [large, small];
     }
 
-    private static double Apart(EccentricCase given, int i, bool largeI, int j, bool largeJ)
+    private static double Apart(EccentricCase given, int facets, int i, bool largeI, int j, bool largeJ)
     {
         (double x, double y, double z) = Space(i, largeI);
         (double u, double v, double w) = Space(j, largeJ);
@@ -106,7 +107,7 @@ public sealed class EccentricStrips
         (double, double, double) Space(int at, bool large)
         {
             double r = (large ? given.LargeMm : given.SmallMm) / 2;
-            double t = 2 * Math.PI * at / Facets;
+            double t = 2 * Math.PI * at / facets;
             return ((given.LargeMm / 2) - r + (r * Math.Cos(t)), r * Math.Sin(t), large ? given.LengthMm : 0);
         }
     }
@@ -122,18 +123,41 @@ public sealed class EccentricStrips
         return (a.X + (((dx * along) - (dy * off)) / c), a.Y + (((dy * along) + (dx * off)) / c));
     }
 
-    private static double Extent(EccentricCase given, double at)
+    private static double Extent((double X, double Y)[][] rims, double half, int centre)
     {
-        (double X, double Y)[][] rims = Unrolled(given);
-        int centre = Facets + (int)Math.Round(at / (2 * Math.PI) * Facets);
+        int turn = (rims[0].Length - 1) / 3;
         double high = double.MinValue;
         double low = double.MaxValue;
-        for (int i = centre - (Facets / 2); i <= centre + (Facets / 2); i++)
+        for (int i = centre - (turn / 2); i < centre + (turn / 2); i++)
         {
-            (double along, double across) = Placed(rims, centre, rims[0][i]);
-            high = Math.Abs(across) <= given.WidthMm / 2 ? Math.Max(high, along) : high;
-            (along, across) = Placed(rims, centre, rims[1][i]);
-            low = Math.Abs(across) <= given.WidthMm / 2 ? Math.Min(low, along) : low;
+            foreach (double along in Within(rims[0]))
+            {
+                high = Math.Max(high, along);
+            }
+
+            foreach (double along in Within(rims[1]))
+            {
+                low = Math.Min(low, along);
+            }
+
+            // The ends of one facet's rim, or where it leaves the strip.
+            IEnumerable<double> Within((double X, double Y)[] rim)
+            {
+                (double along, double across) = Placed(rims, centre, rim[i]);
+                (double next, double beyond) = Placed(rims, centre, rim[i + 1]);
+                if (Math.Abs(across) <= half)
+                {
+                    yield return along;
+                }
+
+                foreach (double edge in new[] { -half, half })
+                {
+                    if ((across - edge) * (beyond - edge) < 0)
+                    {
+                        yield return along + ((next - along) * (edge - across) / (beyond - across));
+                    }
+                }
+            }
         }
 
         return high - low;
@@ -151,7 +175,8 @@ public sealed class EccentricStrips
 
     private static int Least(EccentricCase given, int strips, double wander, int seed)
     {
-        (double X, double Y)[][] rims = Unrolled(given);
+        const int Facets = 1440;
+        (double X, double Y)[][] rims = Unrolled(given, Facets);
         var random = new Random(seed);
         int least = int.MaxValue;
         for (int spot = 0; spot < 250; spot++)
