@@ -73,12 +73,12 @@ public class FaultySurveyTests
     }
 
     [Theory]
-    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,spiral,across,15,flush,1,1,hand,,,", "column 17 'lay'", "'spiral' is not laid on a bend; rings are.")]
+    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,along,,15,,1,1,hand,,,", "column 17 'lay'", "'along' is not laid on a bend; rings or a spiral are.")]
     [InlineData("B-1,bend,OD 114.3,,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 6 'radius_mm'", "'LR' goes with a nominal size; state the radius in mm.")]
     [InlineData("B-1,bend,NPS 4,,90,50,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 6 'radius_mm'", "more than 57.15 and at most")]
     [InlineData("B-1,bend,NPS 4,,900,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 5 'angle_deg'", "at most 360 deg")]
     [InlineData("B-1,bend,NPS 4,1.5,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,,", "column 4 'length_m'", "A bend has none; leave the cell empty.")]
-    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,1,Z100", "column 25 'long_welds'", "Welds along a bend are not counted")]
+    [InlineData("B-1,bend,NPS 4,,90,LR,level,steel,,,18,no,C4,,15,Z100,rings,,15,,1,1,hand,,1,Z100", "column 25 'long_welds'", "Welds along are counted on straight pipe")]
     public void A_bad_bend_is_named_with_its_cell(string line, string place, string says)
     {
         using var survey = new SurveyFolder();

@@ -9,7 +9,7 @@ public class ShippedSurveyTests
     [Fact]
     public void It_holds_what_the_readme_promises()
     {
-        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        using JsonDocument data = JsonDocument.Parse(ShippedSurvey.Run("--json"));
         JsonElement lines = data.RootElement.GetProperty("lines");
 
         Assert.True(lines.GetArrayLength() >= 40);
@@ -22,7 +22,7 @@ public class ShippedSurveyTests
     [Fact]
     public void The_order_closes_and_holds_every_strip()
     {
-        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        using JsonDocument data = JsonDocument.Parse(ShippedSurvey.Run("--json"));
         double needed = 0;
         foreach (JsonElement stock in data.RootElement.GetProperty("order").EnumerateArray())
         {
@@ -44,7 +44,7 @@ public class ShippedSurveyTests
     [Fact]
     public void A_line_of_the_lay_sheet_agrees_with_arithmetic_by_hand()
     {
-        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        using JsonDocument data = JsonDocument.Parse(ShippedSurvey.Run("--json"));
         JsonElement line = data.RootElement.GetProperty("lines").EnumerateArray()
             .Single(static one => one.GetProperty("line").GetString() == "BR-104");
         double tangent = 80 / (Math.PI * 219.1);
@@ -60,8 +60,8 @@ public class ShippedSurveyTests
     [Fact]
     public void The_tables_name_every_line_and_every_rule_that_speaks()
     {
-        string tables = Run();
-        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        string tables = ShippedSurvey.Run();
+        using JsonDocument data = JsonDocument.Parse(ShippedSurvey.Run("--json"));
         foreach (JsonElement line in data.RootElement.GetProperty("lines").EnumerateArray())
         {
             Assert.Contains("|" + line.GetProperty("line").GetString(), tables, StringComparison.Ordinal);
@@ -76,7 +76,7 @@ public class ShippedSurveyTests
     [Fact]
     public void A_bend_of_the_lay_sheet_agrees_with_arithmetic_by_hand()
     {
-        using JsonDocument data = JsonDocument.Parse(Run("--json"));
+        using JsonDocument data = JsonDocument.Parse(ShippedSurvey.Run("--json"));
         JsonElement line = data.RootElement.GetProperty("lines").EnumerateArray()
             .Single(static one => one.GetProperty("line").GetString() == "BR-152");
         double outside = (229 + 84.15) * Math.PI / 4;
@@ -94,12 +94,12 @@ public class ShippedSurveyTests
     [InlineData("tr-TR")]
     public void The_culture_of_the_machine_changes_nothing(string culture)
     {
-        string here = Run() + Run("--json") + Run("--workings", "PA-404") + Run("--crew", "PA-404");
+        string here = ShippedSurvey.Run() + ShippedSurvey.Run("--json") + ShippedSurvey.Run("--workings", "PA-404") + ShippedSurvey.Run("--crew", "PA-404");
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
-            Assert.Equal(here, Run() + Run("--json") + Run("--workings", "PA-404") + Run("--crew", "PA-404"));
+            Assert.Equal(here, ShippedSurvey.Run() + ShippedSurvey.Run("--json") + ShippedSurvey.Run("--workings", "PA-404") + ShippedSurvey.Run("--crew", "PA-404"));
         }
         finally
         {
@@ -110,7 +110,7 @@ public class ShippedSurveyTests
     [Fact]
     public void Crew_steps_come_in_working_order()
     {
-        string[] steps = [.. Run("--crew", "PA-404").Split('\n').Skip(1).Where(static line => line.Length > 0).Select(static line => line.Split(' ')[1].TrimEnd(':'))];
+        string[] steps = [.. ShippedSurvey.Run("--crew", "PA-404").Split('\n').Skip(1).Where(static line => line.Length > 0).Select(static line => line.Split(' ')[1].TrimEnd(':'))];
 
         Assert.Equal(["Clean", "Windows", "Welds", "Lay", "RollDown", "Look"], steps);
     }
@@ -120,7 +120,7 @@ public class ShippedSurveyTests
     [InlineData("HW-701", "Do not rely on zinc here")]
     public void The_crew_of_a_line_that_stops_is_told_to_stop_and_nothing_else(string tag, string says)
     {
-        string[] steps = [.. Run("--crew", tag).TrimEnd('\n').Split('\n').Skip(1)];
+        string[] steps = [.. ShippedSurvey.Run("--crew", tag).TrimEnd('\n').Split('\n').Skip(1)];
 
         Assert.StartsWith("1. Stop: Do not begin.", Assert.Single(steps), StringComparison.Ordinal);
         Assert.Contains(says, steps[0], StringComparison.Ordinal);
@@ -128,7 +128,7 @@ public class ShippedSurveyTests
 
     [Fact]
     public void The_crew_is_told_of_a_second_pass() => Assert.Contains(
-        "Do all this 2 times, one pass over the other", Run("--crew", "YD-505"), StringComparison.Ordinal);
+        "Do all this 2 times, one pass over the other", ShippedSurvey.Run("--crew", "YD-505"), StringComparison.Ordinal);
 
     [Fact]
     public void An_unknown_line_is_said_to_be_unknown()
@@ -144,14 +144,4 @@ public class ShippedSurveyTests
         line.GetProperty("findings").EnumerateArray().Select(static finding => finding.GetProperty("severity").GetString());
 
     private static double Metres(JsonElement stock, string name) => stock.GetProperty(name).GetDouble();
-
-    private static string Run(params string[] options)
-    {
-        using var output = new StringWriter();
-        using var errors = new StringWriter();
-        int code = PlantSurvey.SurveyProgram.Run(options, output, errors);
-        Assert.Equal(string.Empty, errors.ToString());
-        Assert.Equal(0, code);
-        return output.ToString();
-    }
 }

@@ -45,6 +45,12 @@ internal sealed class PipeSheet : ShapeSheet
         double lap = row.Number("lap_mm");
         SpiralEnds ends = row.Choice("ends", Ends, "flush");
         Func<Length, SpiralSetting> by = row.Choice("lap_by", LapsBy, "across");
+        if (bent && kind == "spiral")
+        {
+            row.MustBeEmpty("lap_by", "The lap of a spiral on a bend is that across the strip, on its outside; leave the cell empty.");
+            row.MustBeEmpty("ends", "A spiral on a bend runs on from the straight pipe; leave the cell empty.");
+        }
+
         if (kind is "rings" or "along")
         {
             row.MustBeEmpty("lap_by", "The lap of rings and of strips along the pipe is always that across the strip; leave the cell empty.");

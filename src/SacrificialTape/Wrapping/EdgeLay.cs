@@ -19,7 +19,7 @@ namespace SacrificialTape.Wrapping;
 /// <para>On the faces round a round opening the strip must stretch by reach over radius. A snipped strip spreads without
 /// strain, but leaves open wedges: layers everywhere are promised for a strip that is not snipped.</para>
 /// </remarks>
-public sealed record EdgeLay : ILay
+public sealed record EdgeLay : ILay, IFolds
 {
     private readonly EdgePlan plan;
     private readonly StoredNumber extraMm;

@@ -18,7 +18,7 @@ namespace SacrificialTape.Wrapping;
 /// puts two strips over every fold, where paint is thinnest and rust begins.</para>
 /// <para>Places count along the outline from the beginning of its first face; which that is, the section says.</para>
 /// </remarks>
-public sealed record SectionLay : ILay
+public sealed record SectionLay : ILay, IFolds
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber clearanceMm;

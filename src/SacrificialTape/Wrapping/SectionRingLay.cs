@@ -14,7 +14,7 @@ namespace SacrificialTape.Wrapping;
 /// when the section is no longer than the strip is wide; lap (n w - l)/(n - 1). A ring is the perimeter plus its end lap,
 /// which must find room on the widest flat face, in whose middle it lies.
 /// </remarks>
-public sealed record SectionRingLay : ILay
+public sealed record SectionRingLay : ILay, IFolds
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber lapMm;

@@ -17,7 +17,7 @@ namespace SacrificialTape.Wrapping;
 /// <para>A strap that goes all round without ends has a lap of its strips on themselves. Folded down a narrow edge the
 /// strip must shorten by thickness over outer radius: it puckers.</para>
 /// </remarks>
-public sealed record StrapLay : ILay
+public sealed record StrapLay : ILay, IFolds
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber outerLapMm;
