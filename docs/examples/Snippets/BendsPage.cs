@@ -34,6 +34,34 @@ public static class BendsPage
             double fold = RuleSet.Default[RuleIds.MinimumFoldRadius].Limit!.Value.Number;
             Console.WriteLine($"{thickness:0.00} mm: pipe from {thickness * wrap:0} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * wrap / 2)).Strain}), edge radius from {thickness * fold:0.00} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * fold)).Strain})");
         }
+    public static void Spiral()
+    {
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        #region spiral
+        var bend = new Bend(Length.FromMillimeters(168.3), Length.FromMillimeters(840), Angle.FromDegrees(90));
+        var stock = new StripStock(tape, Length.FromMillimeters(50), Length.FromMeters(50));
+        var lay = new BendSpiralLay(bend, stock, Length.FromMillimeters(12));
+        Console.WriteLine(lay.Description);
+        Console.WriteLine($"advance {lay.OutsideAdvance.Millimeters:0.00} mm outside and on the straight pipe, {lay.InsideAdvance.Millimeters:0.00} mm inside");
+        Console.WriteLine($"strip {lay.Strips[0].Length.Meters:0.000} m; pucker {lay.Pucker}, stretch {lay.Stretch}");
+        #endregion
+    }
+
+    public static void Mitred()
+    {
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        #region mitred
+        var bend = new MitredBend(Length.FromMillimeters(168.3), Length.FromMillimeters(300), Angle.FromDegrees(90), joints: 3);
+        var stock = new StripStock(tape, Length.FromMillimeters(50), Length.FromMeters(50));
+        var lay = new MitredBendLay(bend, stock, Length.FromMillimeters(10), weldLap: Length.FromMillimeters(15));
+        Console.WriteLine(lay.Description);
+        foreach (Strip strip in lay.Strips)
+        {
+            Console.WriteLine($"{strip.Count} x {strip.Length.Millimeters:0} mm, {strip.Trim.Millimeters:0} mm of each cut off");
+        }
+
+        Strip welds = WeldStrips.For(MitreWelds.Of(bend), stock, Length.FromMillimeters(20));
+        Console.WriteLine($"weld strips: {welds.Count} x {welds.Length.Millimeters:0.0} mm");
         #endregion
     }
 }

@@ -101,4 +101,18 @@ public static class SpiralLayPage
         }
         #endregion
     }
+
+    public static void OppositeHand()
+    {
+        var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));
+        #region opposite-hand
+        var pipe = new StraightPipe(PipeSize.FromNps("6"), Length.FromMeters(12));
+        var wide = new StripStock(tape, Length.FromMillimeters(100), Length.FromMeters(50));
+        var narrow = new StripStock(tape, Length.FromMillimeters(50), Length.FromMeters(50));
+        var first = new SpiralLay(pipe, wide, SpiralSetting.FromTrueLap(Length.FromMillimeters(20)));
+        var second = new SpiralLay(pipe, narrow, SpiralSetting.FromTrueLap(Length.FromMillimeters(10)));
+        var pair = new SpiralPairLay(first, second, SpiralHand.Right);
+        Console.WriteLine($"{pair.LayersEverywhere} layers everywhere, {pair.LayersOnAverage.Ratio:0.00} on average; second spiral {pair.SecondHand}-hand");
+        #endregion
+    }
 }
