@@ -25,6 +25,25 @@ public sealed class RevolvedCover
     }
 
     [Property]
+    public void A_gore_without_its_lap_reaches_the_meridian_between_it_and_the_next(RevolvedCase given)
+    {
+        // Few and wide gores, where arc, chord and tangent differ most.
+        RevolvedCase wide = given with { WidthShare = 2.2 };
+        var lay = new GoreLay(wide.Surface(), wide.Strip(), Mm(wide.LapMm));
+        var section = new RevolvedSection(wide);
+        double last = section.Length - (wide.Closes ? wide.WidthMm / 4 : 0);
+        for (int i = 1; i < 40; i++)
+        {
+            double along = section.Flange + ((last - section.Flange) * i / 40);
+            if (section.Reach(section.RadiusAt(along), Math.PI / lay.Gores) is { } needed)
+            {
+                double half = Half(lay, along) - (lay.Lap.Millimeters / 2);
+                Assert.True(half >= needed - (1e-6 * wide.DiameterMm), $"{wide} at {along}: {half} for {needed}");
+            }
+        }
+    }
+
+    [Property]
     public void No_spot_under_strips_along_the_meridians_is_bare(RevolvedCase given, int seed)
     {
         foreach (double wander in new[] { 0.0, 0.8 })

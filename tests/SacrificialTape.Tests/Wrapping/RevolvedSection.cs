@@ -93,6 +93,25 @@ internal sealed class RevolvedSection
         return radius - foot < 1e-9 * radius ? (radius, radius * angle) : (foot, this.Turned(foot, radius).Length);
     }
 
+    /// <summary>How far a shortest line that leaves a meridian square runs until it has turned by an angle; null when it leaves the dish first.</summary>
+    internal double? Reach(double foot, double angle)
+    {
+        if (this.Turned(foot, this.Rim).Angle < angle)
+        {
+            return null;
+        }
+
+        double low = foot;
+        double high = this.Rim;
+        for (int i = 0; i < 46; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = this.Turned(foot, middle).Angle < angle ? (middle, high) : (low, middle);
+        }
+
+        return this.Turned(foot, high).Length;
+    }
+
     private (double Angle, double Length) Turned(double foot, double radius)
     {
         double from = Math.Asin(Math.Min(1, foot / radius));
