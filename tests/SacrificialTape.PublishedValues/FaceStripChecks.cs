@@ -30,20 +30,20 @@ internal static class FaceStripChecks
 
     private static PublishedCase Case(
         string what, double outside, double hole, double width, double lap, double expected, double tolerance, string unit, Func<PanelLay, double> ask) => new()
-    {
-        Id = FormattableString.Invariant($"face/{what}-{outside}-{hole}-w{width}-o{lap}"),
-        What = FormattableString.Invariant($"{(what == "metres" ? "strip" : "tape that stays")}, ring {outside} mm with a hole of {hole} mm, strip {width} mm, lap {lap} mm"),
-        Evidence = Evidence.FirstPrinciples("runs of steel along 20000 lines in each band"),
-        Expected = expected,
-        Tolerance = tolerance * Math.Max(1, expected),
-        Unit = unit,
-        Compute = () => ask(new PanelLay(
-            new AnnularPanel(Length.FromMillimeters(outside), Length.FromMillimeters(hole)),
-            Ask.Stock(width),
-            PanelDirection.AlongWidth,
-            Length.FromMillimeters(lap),
-            Ask.Exact)),
-    };
+        {
+            Id = FormattableString.Invariant($"face/{what}-{outside}-{hole}-w{width}-o{lap}"),
+            What = FormattableString.Invariant($"{(what == "metres" ? "strip" : "tape that stays")}, ring {outside} mm with a hole of {hole} mm, strip {width} mm, lap {lap} mm"),
+            Evidence = Evidence.FirstPrinciples("runs of steel along 20000 lines in each band"),
+            Expected = expected,
+            Tolerance = tolerance * Math.Max(1, expected),
+            Unit = unit,
+            Compute = () => ask(new PanelLay(
+                new AnnularPanel(Length.FromMillimeters(outside), Length.FromMillimeters(hole)),
+                Ask.Stock(width),
+                PanelDirection.AlongWidth,
+                Length.FromMillimeters(lap),
+                Ask.Exact)),
+        };
 
     // Strips until the disc is full with no lap less than asked; then their laps are made equal.
     private static (double StripMm, double SteelMm2) Scan(double outside, double hole, double width, double lap)

@@ -39,8 +39,8 @@ internal static class CorrugatedFormulas
     internal static Formula InsideCorners { get; } = new(
         "corrugated-lay.inside-corners",
         new Symbol("j", "Inside corners under one strip, at most", TradeUnit.One),
-        "min(m * N, min(m, 1) * ceil(w / u) + max(0, m - 1) * max(0, ceil((w - min(v, u - v)) / u)))",
-        @"\min\left(m N,\; \left\lceil\frac{w}{u}\right\rceil + (m-1)\max\left(0,\left\lceil\frac{w-\min(v,\,u-v)}{u}\right\rceil\right)\right)",
+        "min(m, 1) * min(N, ceil(w / u)) + max(0, m - 1) * max(min(N, max(0, ceil((w - v) / u))), min(N - 1, max(0, ceil((w - u + v) / u))))",
+        @"\min(m,1)\min\left(N,\left\lceil\frac{w}{u}\right\rceil\right) + \max(0,m-1)\max\left(\min\left(N,\left\lceil\frac{w-v}{u}\right\rceil_{\ge 0}\right),\; \min\left(N-1,\left\lceil\frac{w-u+v}{u}\right\rceil_{\ge 0}\right)\right)",
         Basis.FirstPrinciples("the strip that begins just before a corner reaches over the most of them, wherever the lay begins"),
         [
             new Symbol("m", "inside corners of one valley: 2, or 1 where it has no floor, or 0 on a flat sheet", TradeUnit.One),

@@ -36,13 +36,16 @@ internal static class CorrugatedKernel
         where TSteps : struct, IStepRecorder
     {
         int each = panel.DepthMm > 0 ? panel.ValleyMm > 0 ? 2 : 1 : 0;
-        double first = Math.Min(each, 1) * WithAllowance.Ceiling(widthMm / pitchMm);
-        double second = Math.Max(0, each - 1)
-            * Math.Max(0, WithAllowance.Ceiling((widthMm - Math.Min(panel.ValleyMm, pitchMm - panel.ValleyMm)) / pitchMm));
-        double corners = Math.Min(each * panel.Corrugations, first + second);
+        int valleys = panel.Corrugations;
+
+        // A strip begins just before the first corner of a valley or just before the second; then it meets one first corner fewer.
+        double like = Math.Min(each, 1) * Math.Min(valleys, WithAllowance.Ceiling(widthMm / pitchMm));
+        double fromFirst = Math.Min(valleys, Math.Max(0, WithAllowance.Ceiling((widthMm - panel.ValleyMm) / pitchMm)));
+        double fromSecond = Math.Min(valleys - 1, Math.Max(0, WithAllowance.Ceiling((widthMm - pitchMm + panel.ValleyMm) / pitchMm)));
+        double corners = like + (Math.Max(0, each - 1) * Math.Max(fromFirst, fromSecond));
         if (TSteps.Records)
         {
-            steps.Add(CorrugatedFormulas.InsideCorners, [each, panel.Corrugations, widthMm, pitchMm, panel.ValleyMm], corners);
+            steps.Add(CorrugatedFormulas.InsideCorners, [each, valleys, widthMm, pitchMm, panel.ValleyMm], corners);
         }
 
         return corners;

@@ -93,6 +93,10 @@ public sealed class CorrugatedLays
     }
 
     [Fact]
+    public void A_strip_narrower_than_the_floor_of_a_single_valley_meets_one_corner() =>
+        this.Inside_corners_are_those_of_the_worst_place_to_begin(new SpanCase(4879, 104.7, 11.5), 36);
+
+    [Fact]
     public void What_cannot_be_pressed_in_is_found()
     {
         // Crown 60, valley 60, webs of 50: along the flutes a 100 mm strip reaches over both corners of a valley.
