@@ -28,7 +28,8 @@ public sealed class SectionLays
     [Property]
     public void No_spot_is_bare_and_none_has_fewer_strips_than_promised(SectionCase given)
     {
-        foreach (SectionLay lay in Lays(given, 0).Concat(Lays(given, 2)))
+        SectionLay?[] nearFolds = [Try(given, SectionPattern.RoundOutline, 0, 0.4), Try(given, SectionPattern.RoundOutline, 2, 0.4)];
+        foreach (SectionLay lay in Lays(given, 0).Concat(Lays(given, 2)).Concat(nearFolds.OfType<SectionLay>()))
         {
             double wander = lay.Choices.HandWander.Millimeters;
             int least = Least(given, lay, wander);
@@ -266,11 +267,11 @@ public sealed class SectionLays
         new[] { Try(given, SectionPattern.RoundOutline, wander), Try(given, SectionPattern.FaceByFace, wander) }.OfType<SectionLay>();
 
     // Some strips cannot turn some folds: that is a refusal, looked at on its own.
-    private static SectionLay? Try(SectionCase given, SectionPattern pattern, double wander)
+    private static SectionLay? Try(SectionCase given, SectionPattern pattern, double wander, double clearance = 1)
     {
         try
         {
-            return new SectionLay(given.Section, Stock(given.WidthMm), Mm(given.LapMm), pattern, choices: Choices(wander));
+            return new SectionLay(given.Section, Stock(given.WidthMm), Mm(given.LapMm), pattern, Mm(clearance * given.LapMm), Choices(wander));
         }
         catch (ArgumentOutOfRangeException)
         {
