@@ -34,6 +34,9 @@ public static class BendsPage
             double fold = RuleSet.Default[RuleIds.MinimumFoldRadius].Limit!.Value.Number;
             Console.WriteLine($"{thickness:0.00} mm: pipe from {thickness * wrap:0} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * wrap / 2)).Strain}), edge radius from {thickness * fold:0.00} mm ({new FoilBending(foil, Length.FromMillimeters(thickness * fold)).Strain})");
         }
+        #endregion
+    }
+
     public static void Spiral()
     {
         var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));

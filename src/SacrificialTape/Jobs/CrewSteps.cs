@@ -52,9 +52,8 @@ internal static class CrewSteps
         CultureInfo.InvariantCulture,
         $"Bare {windows.Count} contact window(s) of {windows.WindowM2 * 1e4:0.#} cm2 to bright metal, spread evenly over the line, and tape them the same day.");
 
-    private static string Welds(WeldWork welds) => string.Join(' ', welds.Seams.Select(seam => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Press a strip {welds.Stock.WidthMm:0.#} mm wide and {(seam.SeamLength.Millimeters + (seam.Closed ? welds.EndLap.Millimeters : 0)) / 1000:0.00} m long along each of {seam.Count} weld(s) {(seam.Closed ? "round the pipe" : "along the pipe")}.")));
+    private static string Welds(WeldWork welds) =>
+        string.Join(' ', welds.Seams.Select(seam => WeldStrips.Instruction(seam, welds.Stock, welds.EndLap)));
 
     // A blade on the steel scores it, and a score on a pipe under pressure is a place to crack from.
     private static string CutOut(SurveyLine line) => line.Spots.Count == 0

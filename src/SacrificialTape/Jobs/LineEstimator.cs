@@ -112,6 +112,14 @@ internal static class LineEstimator
             yield return rules[RuleIds.FacingFilmUnderLay].State(line.Tag);
         }
 
+        foreach (FilletWelds fillet in welds.Seams.OfType<FilletWelds>())
+        {
+            foreach (Finding finding in WeldStrips.Judge(welds.Stock, fillet.Face, rules, line.Tag + " (weld strip)"))
+            {
+                yield return finding;
+            }
+        }
+
         if (welds.Seams.Any(static seam => seam.Closed)
             && rules[RuleIds.MinimumEndLap].Judge(Measure.Of(welds.EndLap), line.Tag + " (weld strip)") is { } endLap)
         {

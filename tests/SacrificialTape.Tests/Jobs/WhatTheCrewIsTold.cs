@@ -49,8 +49,8 @@ public sealed class WhatTheCrewIsTold
         var welds = new WeldWork([new GirthWelds(Mm(100), 1), new LongitudinalWelds(Mm(5000), 1)], Stock(), Mm(40));
         var line = new SurveyLine("A", new RingLay(Pipe(100, 5000), Stock(), Mm(20)), Here, Lifetime.Of(Duration.FromYears365(10)), welds: welds);
         string text = Of(line).Single(static step => step.Activity == CrewActivity.Welds).Text;
-        Assert.Contains("0.35 m long along each of 1 weld(s) round", text, StringComparison.Ordinal);
-        Assert.Contains("5.00 m long along each of 1 weld(s) along", text, StringComparison.Ordinal);
+        Assert.Contains("0.35 m long on each of 1 weld(s) round", text, StringComparison.Ordinal);
+        Assert.Contains("5.00 m long on each of 1 weld(s) along", text, StringComparison.Ordinal);
     }
 
     private static ValueList<CrewStep> Steps(ILay lay, SteelCondition steel) =>
