@@ -14,7 +14,9 @@ internal sealed class FittingSheet : FamilySheet
             new ShapeKind("mitred", static cells => new MitredBend(
                 cells.Diameter("size"), cells.Mm("radius_mm"), cells.Degrees("angle_deg"), cells.Whole("joints")))
             {
-                Texts = ["size"], Numbers = ["radius_mm", "angle_deg", "joints"], Lays = LayWords.Mitred,
+                Texts = ["size"],
+                Numbers = ["radius_mm", "angle_deg", "joints"],
+                Lays = LayWords.Mitred,
             },
             new ShapeKind("flange", MakeFlange) { Texts = ["size"], Lays = LayWords.Flange })
     {

@@ -9,15 +9,21 @@ internal sealed class PanelSheet : FamilySheet
         : base(
             new ShapeKind("rectangle", static cells => new RectangularPanel(cells.Mm("width_mm"), cells.Mm("height_mm"), OpeningList.OfPanel(cells)))
             {
-                Numbers = ["width_mm", "height_mm"], OptionalTexts = ["openings"], Lays = LayWords.Panel,
+                Numbers = ["width_mm", "height_mm"],
+                OptionalTexts = ["openings"],
+                Lays = LayWords.Panel,
             },
             new ShapeKind("disc", static cells => new CircularPanel(cells.Mm("outside_mm"), OpeningList.OfPanel(cells)))
             {
-                Numbers = ["outside_mm"], OptionalTexts = ["openings"], Lays = LayWords.Panel,
+                Numbers = ["outside_mm"],
+                OptionalTexts = ["openings"],
+                Lays = LayWords.Panel,
             },
             new ShapeKind("ring", static cells => new AnnularPanel(cells.Mm("outside_mm"), cells.Mm("inside_mm"), OpeningList.OfPanel(cells)))
             {
-                Numbers = ["outside_mm", "inside_mm"], OptionalTexts = ["openings"], Lays = LayWords.Panel,
+                Numbers = ["outside_mm", "inside_mm"],
+                OptionalTexts = ["openings"],
+                Lays = LayWords.Panel,
             },
             new ShapeKind("corrugated", static cells => new CorrugatedPanel(
                 cells.Mm("pitch_mm"),
@@ -28,7 +34,9 @@ internal sealed class PanelSheet : FamilySheet
                 cells.Mm("height_mm"),
                 cells.MmOrNone("flat_mm")))
             {
-                Numbers = ["pitch_mm", "crown_mm", "valley_mm", "depth_mm", "corrugations", "height_mm"], OptionalNumbers = ["flat_mm"], Lays = LayWords.Corrugated,
+                Numbers = ["pitch_mm", "crown_mm", "valley_mm", "depth_mm", "corrugations", "height_mm"],
+                OptionalNumbers = ["flat_mm"],
+                Lays = LayWords.Corrugated,
             })
     {
     }
