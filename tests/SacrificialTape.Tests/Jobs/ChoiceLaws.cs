@@ -7,8 +7,8 @@ namespace SacrificialTape.Tests.Jobs;
 [Properties(Arbitrary = [typeof(Cases)], MaxTest = 60)]
 public sealed class ChoiceLaws
 {
-    private static int nothing;
-    private static int something;
+    private static int Nothing;
+    private static int Something;
 
     [Property]
     public void No_other_way_is_cheaper(ChoiceCase given)
@@ -21,12 +21,12 @@ public sealed class ChoiceLaws
         Assert.All(choice.Accepted, one => Near.Equal(found[What(one)], (double)one.Cost.Amount, 1e-12));
         if (found.Count == 0)
         {
-            Interlocked.Increment(ref nothing);
+            Interlocked.Increment(ref Nothing);
             Assert.Null(choice.Best);
         }
         else
         {
-            Interlocked.Increment(ref something);
+            Interlocked.Increment(ref Something);
             Near.Equal(found.Values.Min(), (double)choice.Best!.Cost.Amount, 1e-12);
         }
 
@@ -44,7 +44,7 @@ public sealed class ChoiceLaws
                 168.3, 3000 + random.Next(3000), i % 2 == 0 ? 5 : 60, CorrosivityCategory.C4, [(0.1, 100, 30), (0.05, 50, 25)], [10, 20], i));
         }
 
-        Assert.True(something > 0 && nothing > 0, $"{something} and {nothing}");
+        Assert.True(Something > 0 && Nothing > 0, $"{Something} and {Nothing}");
     }
 
     [Property]
