@@ -26,47 +26,47 @@ public static class SectionCases
         switch (kind)
         {
             case 0:
-            {
-                double r = radius * Math.Min((b - t) / 2, (h / 2) - (1.5 * t));
-                double f = 1.5 * t;
-                return Of("I", new ISection(Mm(h), Mm(b), Mm(t), Mm(f), Mm(r), l), length,
-                    (b / 2, h, 0), (-b / 2, h, 0), (-b / 2, h - f, 0), (-t / 2, h - f, r), (-t / 2, f, r), (-b / 2, f, 0),
-                    (-b / 2, 0, 0), (b / 2, 0, 0), (b / 2, f, 0), (t / 2, f, r), (t / 2, h - f, r), (b / 2, h - f, 0));
-            }
+                {
+                    double r = radius * Math.Min((b - t) / 2, (h / 2) - (1.5 * t));
+                    double f = 1.5 * t;
+                    return Of("I", new ISection(Mm(h), Mm(b), Mm(t), Mm(f), Mm(r), l), length,
+                        (b / 2, h, 0), (-b / 2, h, 0), (-b / 2, h - f, 0), (-t / 2, h - f, r), (-t / 2, f, r), (-b / 2, f, 0),
+                        (-b / 2, 0, 0), (b / 2, 0, 0), (b / 2, f, 0), (t / 2, f, r), (t / 2, h - f, r), (b / 2, h - f, 0));
+                }
 
             case 1:
-            {
-                double f = 2 * t;
-                double root = radius * 0.3 * Math.Min(b, h / 2);
-                double toe = radius * t * 0.4;
-                double slope = Math.Min(0.08 * share, Math.Min(1.5 * f / b, 0.2 * h / b));
-                double thin = f - (slope * b / 2);
-                double thick = f + (slope * ((b / 2) - t));
-                return Of("channel", Channel.WithTaperedFlanges(Mm(h), Mm(b), Mm(t), Mm(f), Mm(root), Mm(toe), Angle.FromRadians(Math.Atan(slope)), l), length,
-                    (0, h, 0), (0, 0, 0), (b, 0, 0), (b, thin, toe), (t, thick, root), (t, h - thick, root), (b, h - thin, toe), (b, h, 0));
-            }
+                {
+                    double f = 2 * t;
+                    double root = radius * 0.3 * Math.Min(b, h / 2);
+                    double toe = radius * t * 0.4;
+                    double slope = Math.Min(0.08 * share, Math.Min(1.5 * f / b, 0.2 * h / b));
+                    double thin = f - (slope * b / 2);
+                    double thick = f + (slope * ((b / 2) - t));
+                    return Of("channel", Channel.WithTaperedFlanges(Mm(h), Mm(b), Mm(t), Mm(f), Mm(root), Mm(toe), Angle.FromRadians(Math.Atan(slope)), l), length,
+                        (0, h, 0), (0, 0, 0), (b, 0, 0), (b, thin, toe), (t, thick, root), (t, h - thick, root), (b, h - thin, toe), (b, h, 0));
+                }
 
             case 2:
-            {
-                (double a, double s) = (Math.Max(h, b), Math.Min(h, b));
-                double toe = radius * t;
-                double root = radius * (s - t - toe);
-                return Of("angle", new AngleSection(Mm(a), Mm(s), Mm(t), Mm(root), Mm(toe), l), length,
-                    (0, a, 0), (0, 0, 0), (s, 0, 0), (s, t, toe), (t, t, root), (t, a, toe));
-            }
+                {
+                    (double a, double s) = (Math.Max(h, b), Math.Min(h, b));
+                    double toe = radius * t;
+                    double root = radius * (s - t - toe);
+                    return Of("angle", new AngleSection(Mm(a), Mm(s), Mm(t), Mm(root), Mm(toe), l), length,
+                        (0, a, 0), (0, 0, 0), (s, 0, 0), (s, t, toe), (t, t, root), (t, a, toe));
+                }
 
             case 3:
-            {
-                double r = radius * Math.Min((b - t) / 2, h - t);
-                return Of("tee", new TeeSection(Mm(h), Mm(b), Mm(t), Mm(t), Mm(r), l), length,
-                    (b / 2, h, 0), (-b / 2, h, 0), (-b / 2, h - t, 0), (-t / 2, h - t, r), (-t / 2, 0, 0), (t / 2, 0, 0), (t / 2, h - t, r), (b / 2, h - t, 0));
-            }
+                {
+                    double r = radius * Math.Min((b - t) / 2, h - t);
+                    return Of("tee", new TeeSection(Mm(h), Mm(b), Mm(t), Mm(t), Mm(r), l), length,
+                        (b / 2, h, 0), (-b / 2, h, 0), (-b / 2, h - t, 0), (-t / 2, h - t, r), (-t / 2, 0, 0), (t / 2, 0, 0), (t / 2, h - t, r), (b / 2, h - t, 0));
+                }
 
             default:
-            {
-                double r = radius * Math.Min(h, b) / 2;
-                return Of("hollow", RectangularHollowSection.FromOutside(Mm(h), Mm(b), Mm(t), Mm(r), l), length, (b, h, r), (0, h, r), (0, 0, r), (b, 0, r));
-            }
+                {
+                    double r = radius * Math.Min(h, b) / 2;
+                    return Of("hollow", RectangularHollowSection.FromOutside(Mm(h), Mm(b), Mm(t), Mm(r), l), length, (b, h, r), (0, h, r), (0, 0, r), (b, 0, r));
+                }
         }
     }
 
