@@ -7,8 +7,6 @@ namespace SacrificialTape.Tests.Wrapping;
 [Properties(Arbitrary = [typeof(SectionCases)], MaxTest = 300)]
 public sealed class SectionLays
 {
-    private static int laid;
-
     [Property]
     public void Faces_and_folds_are_those_of_the_outline_walked_in_the_plane(SectionCase given)
     {
@@ -133,6 +131,7 @@ public sealed class SectionLays
     public void Most_cases_can_be_laid()
     {
         var random = new Random(7);
+        int laid = 0;
         for (int i = 0; i < 300; i++)
         {
             SectionCase given = SectionCases.Make(i % 6, random.Next(30, 900), random.Next(20, 400), random.NextDouble(), random.NextDouble(), 1000);
