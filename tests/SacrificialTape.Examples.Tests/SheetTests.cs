@@ -111,6 +111,23 @@ public class SheetTests
     }
 
     [Theory]
+    [InlineData("BR-104", "spiral")]
+    [InlineData("SV-202", "gores")]
+    [InlineData("TK-301", "upright")]
+    [InlineData("RC-211", "along")]
+    public void The_choice_names_a_best_and_says_why_not_the_others(string tag, string lay)
+    {
+        string[] lines = ShippedSurvey.Run("--choose", tag).Split('\n');
+
+        int rejected = Array.FindIndex(lines, static line => line.StartsWith("Rejected", StringComparison.Ordinal));
+        decimal[] costs = [.. lines[1..rejected].Select(static line => decimal.Parse(line.Split("): ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture))];
+        Assert.NotEmpty(costs);
+        Assert.Equal(costs.Order(), costs);
+        Assert.Contains(lay, string.Join('\n', lines), StringComparison.Ordinal);
+        Assert.Contains("facing film", string.Join('\n', lines[rejected..]), StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("name plate", "is not one of isolating joint")]
     [InlineData("door 200x100", "is not one of isolating joint")]
     [InlineData("flanged joint band 30000", "mm")]

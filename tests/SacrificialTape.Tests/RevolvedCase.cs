@@ -25,7 +25,7 @@ public sealed record RevolvedCase(int Form, double DiameterMm, double Share, dou
 
     internal double HeightMm => this.DiameterMm * (this.Form == 7 ? 6 : 0.8);
 
-    internal double WidthMm => Math.Round(0.2 * this.DiameterMm * this.WidthShare, 2);
+    internal double WidthMm => Math.Max(1, Math.Round(0.2 * this.DiameterMm * this.WidthShare, 2));
 
     internal double LapMm => Math.Floor(this.WidthMm * this.LapShare * 100) / 100;
 

@@ -1,8 +1,10 @@
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
+using SacrificialTape.Tapes;
 
 namespace PlantSurvey;
 
-/// <summary>A survey as read: the job, the work in it, and the prices where the folder has them.</summary>
-internal sealed record Survey(Job Job, ValueList<LabourWork> Work, CostPrices? Prices);
+/// <summary>A survey as read: the job, the work in it, the prices where the folder has them, and what it was chosen from.</summary>
+internal sealed record Survey(
+    Job Job, ValueList<LabourWork> Work, CostPrices? Prices, SurveyChoices Choices, IReadOnlyCollection<StripStock> Stock);

@@ -20,8 +20,13 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
                 case "--cuts" when wanted == Wanted.Tables:
                     wanted = Wanted.CutList;
                     break;
-                case "--crew" or "--workings" when wanted == Wanted.Tables && i + 1 < arguments.Count:
-                    wanted = arguments[i] == "--crew" ? Wanted.Crew : Wanted.Workings;
+                case "--crew" or "--workings" or "--choose" when wanted == Wanted.Tables && i + 1 < arguments.Count:
+                    wanted = arguments[i] switch
+                    {
+                        "--crew" => Wanted.Crew,
+                        "--choose" => Wanted.Choice,
+                        _ => Wanted.Workings,
+                    };
                     line = arguments[++i];
                     break;
                 case { } text when !folderGiven && !text.StartsWith('-'):

@@ -10,7 +10,7 @@ public static class SurveyProgram
         """
         Works out a survey of steel to be covered with zinc tape.
 
-          PlantSurvey [FOLDER] [--json | --cuts | --crew LINE | --workings LINE]
+          PlantSurvey [FOLDER] [--json | --cuts | --crew LINE | --workings LINE | --choose LINE]
 
           FOLDER           holds stock.csv, choices.csv and sheets of lines (lines.csv for pipe, fittings.csv, vessels.csv,
                            panels.csv, sections.csv, details.csv; those that there are), and prices.csv with norms.csv if
@@ -18,6 +18,7 @@ public static class SurveyProgram
           --json           the estimate as data
           --cuts           the cut list: which pieces come from which roll
           --crew LINE      the crew's steps for one line
+          --choose LINE    the cheapest tape and lay that lasts and meets every rule, and why the others do not
           --workings LINE  every step from the numbers of one line to its answers
 
         Exit code 0: worked out. 1: the survey has faults, nothing was worked out. 2: wrong arguments.
@@ -51,6 +52,7 @@ public static class SurveyProgram
             Wanted.Data => JsonReport.Write(estimate, cost, output),
             Wanted.Crew => LineReport.WriteCrew(estimate, read.Line, output, errors),
             Wanted.Workings => LineReport.WriteWorkings(estimate, read.Line, output, errors),
+            Wanted.Choice => ChoiceReport.Write(survey!, read.Line, output, errors),
             Wanted.CutList => CutListReport.Write(estimate, output),
             _ => TableReport.Write(estimate, cost, output),
         };

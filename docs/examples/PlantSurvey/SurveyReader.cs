@@ -44,7 +44,7 @@ internal static class SurveyReader
 
         return faults.Count > 0
             ? null
-            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices);
+            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values]);
     }
 
     // One line of cost for work of one kind, wherever it is done.

@@ -8,4 +8,5 @@ internal enum Wanted
     CutList,
     Crew,
     Workings,
+    Choice,
 }

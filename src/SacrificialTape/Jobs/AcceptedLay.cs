@@ -59,7 +59,7 @@ public sealed record AcceptedLay
     public long Pieces { get; }
 
     /// <summary>Combination, cost and life in a few words.</summary>
-    public override string ToString() => $"{this.Tried}: {this.Cost}, {this.TakeOff.Stocks.Sum(static stock => stock.Rolls)} roll(s), {this.Life}";
+    public override string ToString() => $"{this.Tried}: {this.Cost.Rounded()}, {this.TakeOff.Stocks.Sum(static stock => stock.Rolls)} roll(s), {this.Life}";
 
     /// <summary>Cheap before dear; among equals the longer earliest life, then the fewer pieces, then the combination itself.</summary>
     internal static int Compare(AcceptedLay one, AcceptedLay other)

@@ -96,6 +96,7 @@ public sealed partial class ShownWorkings
     {
         this.Of_a_spiral_on_a_bend(new BendSpiralCase(168.3, 229, 90, 40, 10));
         this.Of_rings_on_a_mitred_bend(new MitredCase(168.3, 300, 90, 3, 50, 10, 15));
+        this.Of_rings_on_a_mitred_bend(new MitredCase(600, 700, 90, 1, 25, 5, 5));
         this.Of_rings_on_a_tee(new TeeCase(168.3, 168.3, 143, 143, 50, 10, 10));
         this.Of_strips_along_an_eccentric_reducer(new EccentricCase(168.3, 114.3, 140, 50, 10));
         this.Of_spirals_of_opposite_hand(new SpiralCase(168.3, 100, 20, 12_000, 2));

@@ -64,8 +64,14 @@ public sealed class CorrugatedLays
             var laid = new PanelLay(flat, Stock(given.WidthMm), other, Mm(given.LapMm));
             Assert.Equal(laid.Lap.Millimeters, folded.Lap.Millimeters, 1e-9);
             Assert.Equal(
-                laid.Strips.Select(static strip => (strip.Count, strip.LengthUm, Math.Round(strip.CoverUm / 2.0), Math.Round(strip.TrimUm / 2.0))),
-                folded.Strips.Select(static strip => (strip.Count, strip.LengthUm, Math.Round(strip.CoverUm / 2.0), Math.Round(strip.TrimUm / 2.0))));
+                laid.Strips.Select(static strip => (strip.Count, strip.LengthUm)), folded.Strips.Select(static strip => (strip.Count, strip.LengthUm)));
+
+            // Cover and trim of a strip are rounded to whole micrometres, and the two ways of working them out may round apart.
+            Assert.All(laid.Strips.Zip(folded.Strips), static pair =>
+            {
+                Assert.InRange(pair.First.CoverUm - pair.Second.CoverUm, -1, 1);
+                Assert.InRange(pair.First.TrimUm - pair.Second.TrimUm, -1, 1);
+            });
             Assert.Equal(0, folded.InsideCornersAlongFlutes);
             Assert.Equal(laid.Judge(RuleSet.Default, "P").Count(), folded.Judge(RuleSet.Default, "P").Count());
         }
