@@ -111,7 +111,7 @@ public class SheetTests
     }
 
     [Theory]
-    [InlineData("BR-104", "spiral")]
+    [InlineData("BR-104", "strips along")]
     [InlineData("SV-202", "gores")]
     [InlineData("TK-301", "upright")]
     [InlineData("RC-211", "along")]
