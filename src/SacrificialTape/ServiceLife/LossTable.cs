@@ -12,7 +12,6 @@ internal sealed class LossTable
         this.Um = um;
         this.Slopes = slopes;
         this.After = after;
-        this.FirstYearUm = LossCurveKernel.OwnLossUm(this, 1);
     }
 
     /// <summary>Times of the points; the first is zero.</summary>
@@ -28,7 +27,7 @@ internal sealed class LossTable
     internal double? After { get; }
 
     /// <summary>Loss after one year: the rate that the curve was made at.</summary>
-    internal double FirstYearUm { get; }
+    internal double FirstYearUm => LossCurveKernel.OwnLossUm(this, 1);
 
     internal static LossTable OfPeriods(IReadOnlyList<RatePeriod> periods, double after)
     {

@@ -103,7 +103,7 @@ public sealed record MeasuredLoss : IJudgedLossLaw
     {
         ArgumentNullException.ThrowIfNull(rules);
         double last = this.table.Years[^1];
-        if (WithAllowance.Above(longest.Years, last))
+        if (longest.IsUnlimited || WithAllowance.Above(longest.Years, last))
         {
             Measure? reached = longest.IsUnlimited ? null : new Measure(longest.Years, TradeUnit.Year);
             yield return rules[RuleIds.LossCurveExtrapolated].State(subject, reached, new Measure(last, TradeUnit.Year));
@@ -113,7 +113,7 @@ public sealed record MeasuredLoss : IJudgedLossLaw
     /// <inheritdoc/>
     public bool Equals(MeasuredLoss? other) =>
         other is not null
-        && this.Points == other.Points
+        && this.Points.Equals(other.Points)
         && this.Interpolation == other.Interpolation
         && this.End == other.End
         && this.Basis == other.Basis;

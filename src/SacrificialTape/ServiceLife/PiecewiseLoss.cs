@@ -64,6 +64,7 @@ public sealed record PiecewiseLoss : ILossLaw
     public CorrosionRate Afterwards { get; }
 
     /// <summary>What the rates as stated take in the first year.</summary>
+    [BasisOf(typeof(LossFormulas), nameof(LossFormulas.StretchedLoss))]
     public CorrosionRate FirstYear => CorrosionRate.FromMicrometersPerYear(this.table.FirstYearUm);
 
     /// <inheritdoc/>
@@ -93,7 +94,7 @@ public sealed record PiecewiseLoss : ILossLaw
     public bool Equals(PiecewiseLoss? other) =>
         other is not null
         && this.Name == other.Name
-        && this.Periods == other.Periods
+        && this.Periods.Equals(other.Periods)
         && this.Afterwards == other.Afterwards
         && this.Basis == other.Basis;
 
