@@ -12,12 +12,6 @@ namespace SacrificialTape.Exposure;
 /// </remarks>
 public sealed record FirstYearRate
 {
-    // Design loss of zinc in the fill of reinforced-soil walls: AASHTO prints mass, so mass is what is held here.
-    internal const double SoilFirstOunces = 0.35;
-    internal const double SoilLaterOunces = 0.09;
-    internal const double SoilFirstYears = 2;
-    private const double SoilSteelUm = 12;
-
     private readonly ValueList<RateConcern> concerns;
 
     private FirstYearRate(
@@ -156,9 +150,7 @@ public sealed record FirstYearRate
     /// <exception cref="ArgumentOutOfRangeException">Not a metal.</exception>
     public static FirstYearRate InReinforcedSoil(Metal metal)
     {
-        CorrosionRate rate = Known(metal) == Metal.Zinc
-            ? SoilRate(SoilFirstOunces)
-            : CorrosionRate.FromMicrometersPerYear(SoilSteelUm);
+        CorrosionRate rate = Known(metal) == Metal.Zinc ? SoilDesign.ZincAtFirst : SoilDesign.Steel;
         return new(
             metal,
             "reinforced soil",
@@ -198,9 +190,6 @@ public sealed record FirstYearRate
 
     /// <summary>Name and range.</summary>
     public override string ToString() => $"{this.Name}: {this.Range}";
-
-    internal static CorrosionRate SoilRate(double ounces) =>
-        MassLossRate.FromOuncesPerSquareFootYear(ounces).ToCorrosionRate(Tapes.Zinc.Density);
 
     private static bool OtherThanAYear(RuleSet rules, Measure time) =>
         WithAllowance.Above(Math.Abs(time.In(TradeUnit.Year) - 1), rules.Number(RuleIds.FirstYearTolerance, TradeUnit.Year));

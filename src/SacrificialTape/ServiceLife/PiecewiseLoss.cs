@@ -47,8 +47,8 @@ public sealed record PiecewiseLoss : ILossLaw
     /// </summary>
     public static PiecewiseLoss ZincInReinforcedSoil { get; } = new(
         "reinforced soil",
-        [new RatePeriod(FirstYearRate.SoilRate(FirstYearRate.SoilFirstOunces), UnitConversions.FromYears(FirstYearRate.SoilFirstYears))],
-        FirstYearRate.SoilRate(FirstYearRate.SoilLaterOunces),
+        [new RatePeriod(SoilDesign.ZincAtFirst, UnitConversions.FromYears(SoilDesign.FirstYears))],
+        SoilDesign.ZincLater,
         ExposureSources.ReinforcedSoil);
 
     /// <inheritdoc/>
