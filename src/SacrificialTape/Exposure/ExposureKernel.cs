@@ -13,7 +13,7 @@ internal static class ExposureKernel
     internal static DoseTerms Zinc<TSteps>(double celsius, double percent, double sulfur, double chloride, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double warmth = Math.Min(0.038 * (celsius - 10), -0.071 * (celsius - 10));
+        double warmth = Warmth(celsius, 0.038, 0.071);
         double first = 0.0129 * Math.Pow(sulfur, 0.44) * Math.Exp((0.046 * percent) + warmth);
         double second = 0.0175 * Math.Pow(chloride, 0.57) * Math.Exp((0.008 * percent) + (0.085 * celsius));
         double rate = first + second;
@@ -32,7 +32,7 @@ internal static class ExposureKernel
     internal static DoseTerms Steel<TSteps>(double celsius, double percent, double sulfur, double chloride, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double warmth = Math.Min(0.150 * (celsius - 10), -0.054 * (celsius - 10));
+        double warmth = Warmth(celsius, 0.150, 0.054);
         double first = 1.77 * Math.Pow(sulfur, 0.52) * Math.Exp((0.020 * percent) + warmth);
         double second = 0.102 * Math.Pow(chloride, 0.62) * Math.Exp((0.033 * percent) + (0.040 * celsius));
         double rate = first + second;
@@ -121,4 +121,8 @@ internal static class ExposureKernel
 
         return new RateRange(CorrosionRate.FromMicrometersPerYear(low), CorrosionRate.FromMicrometersPerYear(high));
     }
+
+    // Of the two branches the smaller one holds; adding zero turns the -0 at exactly 10 degC into 0.
+    private static double Warmth(double celsius, double below, double above) =>
+        Math.Min(below * (celsius - 10), -above * (celsius - 10)) + 0.0;
 }

@@ -9,12 +9,12 @@ public enum WaterKind
     /// <summary>Sea water in temperate seas, 10 to 20 um/a (recalled; tropical seas are worse).</summary>
     TemperateSea,
 
-    /// <summary>Hard fresh water, 2.5 to 5 um/a: it lays scale on the zinc.</summary>
+    /// <summary>Hard fresh water, 2.5 to 5 um/a.</summary>
     HardFresh,
 
     /// <summary>Soft fresh water, 5 to 10 um/a.</summary>
     SoftFresh,
 
-    /// <summary>Distilled water, and condensate like it, 50 to 200 um/a.</summary>
+    /// <summary>Distilled water, 50 to 200 um/a; condensate is nearest to it (judgement).</summary>
     Distilled,
 }
