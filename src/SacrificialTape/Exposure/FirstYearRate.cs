@@ -22,7 +22,8 @@ public sealed record FirstYearRate
         Basis basis,
         CorrosivityCategory? category = null,
         LogNormalRate? logNormal = null,
-        ValueList<RateConcern>? concerns = null)
+        ValueList<RateConcern>? concerns = null,
+        Density? density = null)
     {
         this.Metal = metal;
         this.Name = name;
@@ -32,6 +33,7 @@ public sealed record FirstYearRate
         this.Category = category;
         this.LogNormal = logNormal;
         this.concerns = concerns ?? [];
+        this.AboveCategories = medium == ExposureMedium.Air && CategoryOf(range.Highest, metal, density) is null;
     }
 
     /// <summary>The metal.</summary>
@@ -54,6 +56,9 @@ public sealed record FirstYearRate
 
     /// <summary>Middle and s of a log-normal error, where the source gives them.</summary>
     public LogNormalRate? LogNormal { get; }
+
+    /// <summary>Whether the highest rate in air lies above category CX, in the unit that was measured.</summary>
+    public bool AboveCategories { get; }
 
     /// <summary>The whole range of a category.</summary>
     /// <param name="category">C1 to CX, found for this metal: a site can be of another category for another metal.</param>
@@ -101,7 +106,13 @@ public sealed record FirstYearRate
     {
         ArgumentNullException.ThrowIfNull(coupon);
         return new(
-            Known(metal), "coupon", ExposureMedium.Air, coupon.Range, Basis.OwnExperience(note), concerns: [Over(coupon.Time)]);
+            Known(metal),
+            "coupon",
+            ExposureMedium.Air,
+            coupon.Range,
+            Basis.OwnExperience(note),
+            concerns: [Over(coupon.Time)],
+            density: coupon.Density);
     }
 
     /// <summary>The mean rate of a thickness lost over a time.</summary>
@@ -179,7 +190,7 @@ public sealed record FirstYearRate
             }
         }
 
-        if (this.Medium == ExposureMedium.Air && Corrosivity.CategoryOf(this.Range.Highest, this.Metal) is null)
+        if (this.AboveCategories)
         {
             yield return rules[RuleIds.RateAboveCategories].State(
                 subject,
@@ -190,6 +201,11 @@ public sealed record FirstYearRate
 
     /// <summary>Name and range.</summary>
     public override string ToString() => $"{this.Name}: {this.Range}";
+
+    // A coupon is weighed: with its density the rate goes back to the mass that was measured.
+    private static CorrosivityCategory? CategoryOf(CorrosionRate rate, Metal metal, Density? density) => density is { } known
+        ? Corrosivity.CategoryOf(rate.ToMassLoss(known), metal)
+        : Corrosivity.CategoryOf(rate, metal);
 
     private static bool OtherThanAYear(RuleSet rules, Measure time) =>
         WithAllowance.Above(Math.Abs(time.In(TradeUnit.Year) - 1), rules.Number(RuleIds.FirstYearTolerance, TradeUnit.Year));

@@ -56,6 +56,16 @@ public sealed class RateFindings
     }
 
     [Fact]
+    public void A_coupon_is_classed_by_mass_and_a_gauge_by_thickness()
+    {
+        // 179.5 g/m2 is within CX by mass (180), though 25.14 um is above it by thickness (25).
+        var coupon = new CouponLoss(Mass.FromGrams(1.795), Area.FromSquareCentimeters(100), Duration.FromYears365(1), Zinc.Density);
+        Assert.False(Has(FirstYearRate.From(Metal.Zinc, coupon, "invented"), RuleIds.RateAboveCategories));
+        Assert.True(Has(FirstYearRate.FromThicknessLoss(
+            Metal.Zinc, Length.FromMicrometers(coupon.Rate.MicrometersPerYear), Duration.FromYears365(1), "invented"), RuleIds.RateAboveCategories));
+    }
+
+    [Fact]
     public void A_life_repeats_what_its_rate_has_to_say()
     {
         var exposure = ZincExposure.From(FirstYearRate.OfZincIn(WaterKind.TemperateSea));
