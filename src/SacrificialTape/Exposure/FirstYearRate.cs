@@ -14,6 +14,9 @@ public sealed record FirstYearRate
 {
     private readonly ValueList<RateConcern> concerns;
 
+    // Density of a coupon, kg/m3; unset for what was not weighed.
+    private readonly StoredNumber weighedAt;
+
     private FirstYearRate(
         Metal metal,
         string name,
@@ -33,7 +36,7 @@ public sealed record FirstYearRate
         this.Category = category;
         this.LogNormal = logNormal;
         this.concerns = concerns ?? [];
-        this.AboveCategories = medium == ExposureMedium.Air && CategoryOf(range.Highest, metal, density) is null;
+        this.weighedAt = density is { } known ? new StoredNumber(UnitConversions.KilogramsPerCubicMeter(known)) : default;
     }
 
     /// <summary>The metal.</summary>
@@ -58,7 +61,7 @@ public sealed record FirstYearRate
     public LogNormalRate? LogNormal { get; }
 
     /// <summary>Whether the highest rate in air lies above category CX, in the unit that was measured.</summary>
-    public bool AboveCategories { get; }
+    public bool AboveCategories => this.Medium == ExposureMedium.Air && this.CategoryOf(this.Range.Highest) is null;
 
     /// <summary>The whole range of a category.</summary>
     /// <param name="category">C1 to CX, found for this metal: a site can be of another category for another metal.</param>
@@ -202,10 +205,10 @@ public sealed record FirstYearRate
     /// <summary>Name and range.</summary>
     public override string ToString() => $"{this.Name}: {this.Range}";
 
-    // A coupon is weighed: with its density the rate goes back to the mass that was measured.
-    private static CorrosivityCategory? CategoryOf(CorrosionRate rate, Metal metal, Density? density) => density is { } known
-        ? Corrosivity.CategoryOf(rate.ToMassLoss(known), metal)
-        : Corrosivity.CategoryOf(rate, metal);
+    // With the density of a coupon the rate goes back to the mass that was measured.
+    private CorrosivityCategory? CategoryOf(CorrosionRate rate) => this.weighedAt.IsSet
+        ? Corrosivity.CategoryOf(rate.ToMassLoss(Density.FromKilogramsPerCubicMeter(this.weighedAt.Bare)), this.Metal)
+        : Corrosivity.CategoryOf(rate, this.Metal);
 
     private static bool OtherThanAYear(RuleSet rules, Measure time) =>
         WithAllowance.Above(Math.Abs(time.In(TradeUnit.Year) - 1), rules.Number(RuleIds.FirstYearTolerance, TradeUnit.Year));
