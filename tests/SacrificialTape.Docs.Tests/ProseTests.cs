@@ -60,6 +60,34 @@ public class ProseTests
     }
 
     [Fact]
+    public void First_year_rates_by_hand()
+    {
+        const string Page = "docs/exposure.md";
+        double sulfur = 0.0129 * Math.Pow(10, 0.44) * Math.Exp(3.45);
+        double chloride = 0.0175 * Math.Pow(3, 0.57) * Math.Exp(1.45);
+        Says(Page, $"$10^{{0.44}} = {Math.Pow(10, 0.44):0.0000}$ and $e^{{3.45}} = {Math.Exp(3.45):0.000}$");
+        Says(Page, $"= {sulfur:0.0000}$; $3^{{0.57}} = {Math.Pow(3, 0.57):0.0000}$ and $e^{{1.45}} = {Math.Exp(1.45):0.0000}$");
+        Says(Page, $"= {chloride:0.0000}$; together {sulfur + chloride:0.0000}");
+        double share = Math.Sqrt((0.01 * 0.01) + Math.Pow(4.0 / 357, 2));
+        Says(Page, $"$4/357 = {400.0 / 357:0.00}$ %, together {100 * share:0.00} %; twice that of 2 um/a is {2 * share * 2:0.000}");
+        Says(Page, $"$10^{{0.813}} = {Math.Pow(10, 0.813):0.0000}$ and $13/{Math.Pow(10, 0.813):0.0000} = {13 / Math.Pow(10, 0.813):0.0000}$");
+    }
+
+    [Fact]
+    public void Loss_laws_by_hand()
+    {
+        double ounce = 28.349523125 / (0.3048 * 0.3048);
+        double first = 0.35 * ounce / 7.14;
+        double later = 0.09 * ounce / 7.14;
+        Says("docs/water-and-soil.md", $"is {ounce:0.00} g/m2, or {ounce / 7.14:0.00} um at 7.14 g/cm3, so $q_1 = {first:0.000}$ and $q_2 = {later:0.000}$; $2 + (80 - {2 * first:0.000})/{later:0.000} = {2 + ((80 - (2 * first)) / later):0.00}$");
+        Says("docs/water-and-soil.md", $"0.032 oz/ft2 a year, {0.032 * ounce / 7.14:0.00} um/a");
+        double tenth = Math.Pow(10, 0.813);
+        Says("docs/loss-laws.md", $"$2.1 \\cdot {tenth:0.0000} = {2.1 * tenth:0.00}$, and its slope is $0.813 \\cdot {2.1 * tenth:0.00}/10 = {0.0813 * 2.1 * tenth:0.000}$");
+        Says("docs/loss-laws.md", $"$10 + (80-64)/3 = {10 + (16 / 3.0):0.00}$");
+        Says("docs/loss-laws.md", $"$20 + (80-14)/{6 / 13.0:0.0000} = {20 + (66 * 13 / 6.0):0}$");
+    }
+
+    [Fact]
     public void A_ledger_by_hand()
     {
         double cover = Math.PI * 0.1683 * 24 / 0.1;

@@ -76,7 +76,7 @@ internal static class CorrosivityCategoryChecks
         category < (int)CorrosivityCategory.CX
             ? Evidence.From(References.CorrosivityCategories)
             : metal == Metal.CarbonSteel && unit == "um/a"
-                ? Evidence.From(Sources.ExtremeCategoryOfSteel)
+                ? Evidence.From(References.ExtremeCategoryOfSteel)
                 : Evidence.From(References.CorrosivityCategoryExtreme);
 
     private static string Name(Metal metal) => metal == Metal.Zinc ? "zinc" : "steel";

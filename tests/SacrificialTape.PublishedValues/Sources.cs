@@ -5,19 +5,33 @@ namespace SacrificialTape.PublishedValues;
 /// <summary>Documents that checks use and that the library itself takes nothing from.</summary>
 internal static class Sources
 {
-    internal static SourceReference ExtremeCategoryOfSteel { get; } = new(
-        "iso-12944-2-2017-cx-steel",
-        "ISO 12944-2:2017",
-        "category CX, carbon steel",
-        "First-year rate of carbon steel in CX: 200 to 700 um/a",
-        SourceReading.SecondHand);
-
     internal static SourceReference CorragSites { get; } = new(
         "iso-corrag-one-year",
         "ISO CORRAG collaborative exposure programme, one-year loss of flat panels",
         "as listed by the American Galvanizers Association, atmospheric corrosion data",
         "First-year loss of zinc at 28 sites and of carbon steel at 27 of them, in um; spelling of sites corrected",
         SourceReading.SecondHand);
+
+    internal static SourceReference SiteClimates { get; } = new(
+        "unece-sites-1987",
+        "UN/ECE exposure programme, environment of its sites",
+        "annual means of 1987-88: Ahtari, Helsinki, Kasperske Hory, Kopisty",
+        "Temperature, humidity and sulfur dioxide; weakly recalled, and of other years than the losses they are held against",
+        SourceReading.Recalled);
+
+    internal static SourceReference TwentyYearPanels { get; } = new(
+        "astm-stp-175-panels",
+        "Copson, ASTM STP 175 (1955)",
+        "as listed in Fundamentals of Air Pollution, Table 9-1",
+        "Loss in per cent of mass of zinc panels 9 x 12 x 0.035 in over 20 years at four sites",
+        SourceReading.SecondHand);
+
+    internal static SourceReference HangarProblem { get; } = new(
+        "galvanized-hangar-problem",
+        "Roberge, problem 'Thickness of a galvanized coating'",
+        "the problem; its answer is not printed",
+        "An aircraft hangar: chloride 314 and sulfur dioxide 42 mg/(m2.d), mean daily wet hours of each month",
+        SourceReading.FirstHand);
 
     internal static SourceReference HotDipCoatings { get; } = new(
         "iso-1461-2009-thickness",
@@ -155,7 +169,7 @@ internal static class Sources
     /// <summary>All of them.</summary>
     internal static IReadOnlyList<SourceReference> All { get; } =
     [
-        ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
+        CorragSites, SiteClimates, TwentyYearPanels, HangarProblem, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,

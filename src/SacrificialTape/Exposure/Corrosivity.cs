@@ -43,6 +43,13 @@ public static class Corrosivity
     public static Basis BasisOf(CorrosivityCategory category) =>
         IndexOf(category) == 5 ? ExposureSources.Extreme : ExposureSources.Categories;
 
+    /// <summary>On what the bounds of a category in um/a rest, metal by metal.</summary>
+    /// <param name="category">C1 to CX.</param>
+    /// <param name="metal">The metal.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not a category.</exception>
+    public static Basis BasisOf(CorrosivityCategory category, Metal metal) =>
+        IndexOf(category) == 5 && metal == Metal.CarbonSteel ? ExposureSources.ExtremeSteel : BasisOf(category);
+
     private static CorrosivityCategory? Find(ReadOnlySpan<double> upper, double rate)
     {
         for (int i = 0; i < upper.Length; i++)

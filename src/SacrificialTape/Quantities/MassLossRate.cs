@@ -37,6 +37,12 @@ public readonly record struct MassLossRate : IComparable<MassLossRate>
     /// <exception cref="ArgumentOutOfRangeException">The rate is negative or not finite.</exception>
     public static MassLossRate FromGramsPerSquareMeterYear(double rate) => new(Accepted.Check(rate));
 
+    /// <summary>States a rate in ounces per square foot and year; 1 oz = 28.349523125 g and 1 ft = 0.3048 m exactly.</summary>
+    /// <param name="rate">Finite, at least 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The rate is negative or not finite.</exception>
+    public static MassLossRate FromOuncesPerSquareFootYear(double rate) => new(
+        AcceptedRange.AtLeast(0, "oz/(ft2.a)").Check(rate) * UnitConversions.GramsPerOunce / UnitConversions.SquareMetersPerSquareFoot);
+
     /// <summary>The thickness this loss of mass removes in a year.</summary>
     /// <param name="density">Density of the metal, more than 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The density is not positive.</exception>

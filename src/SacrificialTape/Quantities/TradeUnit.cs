@@ -79,4 +79,7 @@ public enum TradeUnit
 
     /// <summary>Ohm square centimetre.</summary>
     OhmSquareCentimeter,
+
+    /// <summary>Microgram per cubic metre of air.</summary>
+    MicrogramPerCubicMeter,
 }

@@ -33,6 +33,7 @@ internal static class TradeUnits
         TradeUnit.SquareCentimeterPerSquareMeter => "cm2/m2",
         TradeUnit.AmpereHourPerKilogram => "A.h/kg",
         TradeUnit.OhmSquareCentimeter => "ohm.cm2",
+        TradeUnit.MicrogramPerCubicMeter => "ug/m3",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 

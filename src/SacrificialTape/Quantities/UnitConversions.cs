@@ -15,6 +15,10 @@ internal static class UnitConversions
 
     internal const double MillimetersPerInch = 25.4;
 
+    internal const double GramsPerOunce = 28.349523125;
+
+    internal const double SquareMetersPerSquareFoot = 0.3048 * 0.3048;
+
     internal static double Millimeters(Length length)
     {
         double value = (double)length.Value;
@@ -108,6 +112,29 @@ internal static class UnitConversions
 
     internal static double Kilograms(Mass mass) =>
         mass.Unit == MassUnit.Kilogram ? (double)mass.Value : (double)mass.Kilograms;
+
+    internal static double Grams(Mass mass)
+    {
+        double value = (double)mass.Value;
+        return mass.Unit switch
+        {
+            MassUnit.Gram => value,
+            MassUnit.Milligram => value / 1000,
+            MassUnit.Kilogram => value * 1000,
+            _ => (double)mass.Grams,
+        };
+    }
+
+    internal static double SquareCentimeters(Area area) =>
+        area.Unit == AreaUnit.SquareCentimeter ? (double)area.Value : SquareMeters(area) * 1e4;
+
+    internal static double Percent(RelativeHumidity humidity) =>
+        humidity.Unit == RelativeHumidityUnit.Percent ? (double)humidity.Value : (double)humidity.Percent;
+
+    internal static double MicrogramsPerCubicMeter(MassConcentration concentration) =>
+        concentration.Unit == MassConcentrationUnit.MicrogramPerCubicMeter
+            ? (double)concentration.Value
+            : (double)concentration.MicrogramsPerCubicMeter;
 
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 

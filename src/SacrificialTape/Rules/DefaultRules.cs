@@ -8,7 +8,7 @@ internal static partial class DefaultRules
 {
     private static readonly Basis Practice = Basis.CommonPractice();
 
-    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends()];
+    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends(), .. Exposure()];
 
     private static IEnumerable<Rule> Lays() =>
     [
@@ -100,8 +100,31 @@ internal static partial class DefaultRules
             "Plan inspections."),
         Statement(RuleIds.RecalledCategory, "The earliest life rests on recalled bounds of category CX", Severity.Warning,
             Basis.From(References.CorrosivityCategoryExtreme), "Check them against the document, or measure the rate, before you rely on any life here."),
+        Statement(RuleIds.LossCurveExtrapolated, "A life runs past the last point of a measured curve of loss", Severity.Warning,
+            Basis.Judgement("beyond its last point a curve goes on straight, as the user chose; nothing measured supports that"),
+            "Measure again before the last point is reached."),
         Statement(RuleIds.RecalledLifeValue, "The latest life rests on numbers recalled from a standard", Severity.Note,
             Basis.From(References.PowerLawExponents), "Check them against the document before you rely on the latest life."),
+    ];
+
+    private static IEnumerable<Rule> Exposure() =>
+    [
+        Statement(RuleIds.RecalledRate, "The first-year rate rests on recalled numbers", Severity.Warning,
+            Basis.Judgement("a number from memory may be wrong; the basis of the exposure names its document"),
+            "Check them against the document, or measure the rate, before you rely on any life here."),
+        Statement(RuleIds.RateBeyondFit, "The first-year rate was estimated outside the data behind the function", Severity.Warning,
+            Basis.From(References.DoseResponseIntervals), "Expose coupons for a year: beyond its data the function says little."),
+        Statement(RuleIds.RateAboveCategories, "The first-year rate may lie above category CX", Severity.Warning,
+            Basis.From(References.CorrosivityCategoryExtreme), "The scheme ends there: measure at the site, inspect often."),
+        Allowance(RuleIds.FirstYearTolerance, "How far from a year a time may be and its loss still count as the first year's", 0.1, TradeUnit.Year,
+            Basis.Judgement("loss slows down and seasons differ: a mean over years is too low for a first year, one over months may be either"),
+            "Expose for a whole year, or turn the loss into a first-year rate by a loss law."),
+        Statement(RuleIds.ImmersedZinc, "The rate is that of hot-dip zinc under water", Severity.Warning,
+            Basis.Judgement("no rate or life of foil on adhesive under water was found, and the loss laws of the open air do not hold there"),
+            "Do not rely on tape under water without a trial there; use a constant rate, and heed hardness, chloride, flow, pH and warmth of the water."),
+        Statement(RuleIds.BuriedMetal, "The rate is that of metal in soil", Severity.Warning,
+            Basis.Judgement("design losses of hot-dip reinforcement in selected fill; no rate or life of foil on adhesive in soil was found, and the loss laws of the open air do not hold there"),
+            "Have the soil tested (resistivity, pH, chloride, sulfate, water table) and use a loss law made for soil."),
     ];
 
     private static IEnumerable<Rule> TakeOff() =>

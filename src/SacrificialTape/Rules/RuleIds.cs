@@ -105,6 +105,27 @@ public static partial class RuleIds
     /// <summary>A number that the latest life rests on was only recalled.</summary>
     public const string RecalledLifeValue = "life.recalled-value";
 
+    /// <summary>A life runs past the end of a measured curve of loss.</summary>
+    public const string LossCurveExtrapolated = "life.curve-extrapolated";
+
+    /// <summary>A first-year rate was only recalled.</summary>
+    public const string RecalledRate = "exposure.recalled-rate";
+
+    /// <summary>A dose-response function was used outside the data that it was fitted to.</summary>
+    public const string RateBeyondFit = "exposure.beyond-fit";
+
+    /// <summary>A rate lies above the highest corrosivity category.</summary>
+    public const string RateAboveCategories = "exposure.above-categories";
+
+    /// <summary>By how much a time may differ from a year and its loss still count as that of the first year.</summary>
+    public const string FirstYearTolerance = "exposure.first-year-tolerance";
+
+    /// <summary>A rate of zinc under water.</summary>
+    public const string ImmersedZinc = "exposure.immersed";
+
+    /// <summary>A rate of zinc or steel in soil.</summary>
+    public const string BuriedMetal = "exposure.buried";
+
     /// <summary>Shortest piece of strip worth splicing in.</summary>
     public const string ShortestPiece = "take-off.shortest-piece";
 

@@ -24,6 +24,11 @@ public interface ILossLaw
     /// <param name="loss">The thickness, zero or more.</param>
     Lifetime TimeToLoss(CorrosionRate firstYear, Length loss);
 
+    /// <summary>The rate at a time: the slope of the loss.</summary>
+    /// <param name="firstYear">Loss in the first year.</param>
+    /// <param name="time">Time since the zinc was laid bare to the exposure, zero or more.</param>
+    CorrosionRate RateAt(CorrosionRate firstYear, Duration time);
+
     /// <summary>The steps from rate and thickness to the time.</summary>
     /// <param name="firstYear">Loss in the first year.</param>
     /// <param name="loss">The thickness, zero or more.</param>

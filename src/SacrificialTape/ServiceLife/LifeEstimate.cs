@@ -106,9 +106,14 @@ public sealed record LifeEstimate : IHasWorkings
             yield return rules[RuleIds.LifeMayFallShort].State(subject, AsMeasure(this.Earliest), limit);
         }
 
-        if (this.Exposure.Basis.Kind == BasisKind.Recalled)
+        foreach (Finding finding in this.Exposure.Judge(rules, subject))
         {
-            yield return rules[RuleIds.RecalledCategory].State(subject);
+            yield return finding;
+        }
+
+        foreach (Finding finding in this.ByLaw.SelectMany(life => this.JudgeLaw(life.Law, rules, subject)))
+        {
+            yield return finding;
         }
 
         if (this.ByLaw.Any(static life => life.Law.Basis.Kind == BasisKind.Recalled))
@@ -149,6 +154,10 @@ public sealed record LifeEstimate : IHasWorkings
 
     private static Measure? AsMeasure(Lifetime life) =>
         life.IsUnlimited ? null : new Measure(life.Years, TradeUnit.Year);
+
+    private IEnumerable<Finding> JudgeLaw(ILossLaw law, RuleSet rules, string subject) => law is IJudgedLossLaw judged
+        ? judged.Judge(rules, law.TimeToLoss(this.Exposure.FirstYear.Lowest, Length.FromMicrometers(this.nominalUm.Bare)), subject)
+        : [];
 
     private LawLife Under(ILossLaw law) => new(
         law,

@@ -35,6 +35,14 @@ public sealed record LinearLoss : ILossLaw
         LossKernel.LinearYears(LossArguments.Micrometers(loss), firstYear.MicrometersPerYear, default(NoSteps)));
 
     /// <inheritdoc/>
+    [BasisOf(typeof(LossFormulas), nameof(LossFormulas.LinearRate))]
+    public CorrosionRate RateAt(CorrosionRate firstYear, Duration time)
+    {
+        _ = LossArguments.Years(time);
+        return firstYear;
+    }
+
+    /// <inheritdoc/>
     public Workings ShowTimeToLoss(CorrosionRate firstYear, Length loss)
     {
         var steps = new StepList();

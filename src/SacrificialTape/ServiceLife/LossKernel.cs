@@ -93,6 +93,11 @@ internal static class LossKernel
         return years;
     }
 
+    /// <summary>r b t^(b-1) up to 20 years, the slope there beyond.</summary>
+    internal static double PowerRateUm(double rate, double years, in PowerLawTerms law) => rate * (years > PowerLawTerms.KneeYears
+        ? law.SlopeAfter
+        : law.Exponent * Math.Pow(years, law.Exponent - 1));
+
     // No zinc is used up at once even by no corrosion (no step shows that: it would divide by zero); some zinc never is.
     private static bool Endless(double zincUm, double rate) => rate == 0 && zincUm > 0;
 }

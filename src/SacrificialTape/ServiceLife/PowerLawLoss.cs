@@ -40,6 +40,14 @@ public sealed record PowerLawLoss : ILossLaw
     public static PowerLawLoss ZincUpper { get; } =
         new(TimeExponent.FromValue(0.873), "power law, upper exponent", LossFormulas.Power);
 
+    /// <summary>Carbon steel with the mean exponent of the standard, b = 0.523 (recalled, check before use).</summary>
+    public static PowerLawLoss SteelMean { get; } =
+        new(TimeExponent.FromValue(0.523), "power law, steel, mean exponent", LossFormulas.SteelPower);
+
+    /// <summary>Carbon steel with the upper exponent of the standard, b = 0.575 (recalled, check before use).</summary>
+    public static PowerLawLoss SteelUpper { get; } =
+        new(TimeExponent.FromValue(0.575), "power law, steel, upper exponent", LossFormulas.SteelPower);
+
     /// <summary>The exponent b.</summary>
     public TimeExponent Exponent { get; }
 
@@ -48,6 +56,16 @@ public sealed record PowerLawLoss : ILossLaw
 
     /// <inheritdoc/>
     public Basis Basis { get; }
+
+    /// <summary>
+    /// Loss in soil, x = K t^n: the form was read, the exponent n and the first year's loss K are the user's own, from
+    /// tests in that soil. Constants of the literature are recalled too weakly to stand here.
+    /// </summary>
+    /// <param name="exponent">The exponent n.</param>
+    public static PowerLawLoss InSoil(TimeExponent exponent) => new(
+        exponent,
+        string.Create(CultureInfo.InvariantCulture, $"power law in soil, n = {exponent.Value:0.####}"),
+        LossFormulas.SoilForm);
 
     /// <inheritdoc/>
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.PowerLoss))]
@@ -60,6 +78,14 @@ public sealed record PowerLawLoss : ILossLaw
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.TangentTime))]
     public Lifetime TimeToLoss(CorrosionRate firstYear, Length loss) => Lifetime.OfYears(LossKernel.PowerYears(
         LossArguments.Micrometers(loss), firstYear.MicrometersPerYear, this.terms, default(NoSteps)));
+
+    /// <inheritdoc/>
+    /// <exception cref="ArgumentOutOfRangeException">The time is not above zero: the power law begins infinitely steep.</exception>
+    [BasisOf(typeof(LossFormulas), nameof(LossFormulas.PowerRate))]
+    [BasisOf(typeof(LossFormulas), nameof(LossFormulas.TangentRate))]
+    public CorrosionRate RateAt(CorrosionRate firstYear, Duration time) =>
+        CorrosionRate.FromMicrometersPerYear(LossKernel.PowerRateUm(
+            firstYear.MicrometersPerYear, AcceptedRange.Above(0, "a").Check(LossArguments.Years(time), nameof(time)), this.terms));
 
     /// <inheritdoc/>
     public Workings ShowTimeToLoss(CorrosionRate firstYear, Length loss)

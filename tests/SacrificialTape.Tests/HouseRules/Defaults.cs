@@ -67,6 +67,8 @@ public sealed class Defaults
         Assert.Equal(8, Unsafe.SizeOf<TimeExponent>());
         Assert.Equal(16, Unsafe.SizeOf<Measure>());
         Assert.Equal(16, Unsafe.SizeOf<RateRange>());
+        Assert.Equal(8, Unsafe.SizeOf<LogSpread>());
+        Assert.Equal(16, Unsafe.SizeOf<LogNormalRate>());
         Assert.Equal(16, Unsafe.SizeOf<SpiralSetting>());
         Assert.Equal(48, Unsafe.SizeOf<SpiralGeometry>());
     }

@@ -12,6 +12,7 @@ public sealed class Sources
     private static readonly Dictionary<string, string> Exempt = new(StringComparer.Ordinal)
     {
         ["CorrosionRate.FromMilsPerYear"] = "change of unit by an exact factor",
+        ["MassLossRate.FromOuncesPerSquareFootYear"] = "change of unit by exact factors",
         ["CorrosionRate.FromLoss"] = "the definition of a mean rate; the ground floor stands under Provenance",
         ["CorrosionRate.ToMassLoss"] = "mass through density; the ground floor stands under Provenance",
         ["MassLossRate.ToCorrosionRate"] = "mass through density; the ground floor stands under Provenance",

@@ -3,7 +3,9 @@ using System.Globalization;
 using System.Reflection;
 using FsCheck.Xunit;
 using SacrificialTape.Tests.Costing;
+using SacrificialTape.Tests.Exposure;
 using SacrificialTape.Tests.HouseRules;
+using SacrificialTape.Tests.ServiceLife;
 using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Provenance;
@@ -257,6 +259,9 @@ public sealed partial class ShownWorkings
         this.Of_lays_on_surfaces_of_revolution(new RevolvedCase(0, 1000, 0.5, 25, 0.5, 0.1));
         this.Of_lays_on_surfaces_of_revolution(new RevolvedCase(6, 1000, 0.5, 0, 0.5, 0.1));
         this.Of_lays_on_a_cone_with_equal_ends();
+        this.Of_a_dose_response(new SiteCase(10, 70, 10, 20));
+        this.Of_a_coupon(new CouponCase(0.1, 20, 720, 7.1, 0.001, 0.1));
+        this.Of_a_life_along_a_curve(new CurveCase(2, [(1, 2), (20, 10)], 0.5));
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
