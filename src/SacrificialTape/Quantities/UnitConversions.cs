@@ -15,6 +15,10 @@ internal static class UnitConversions
 
     internal const double MillimetersPerInch = 25.4;
 
+    internal const double KilogramsPerPound = 0.45359237;
+
+    internal const double SquareMetersPerSquareFoot = 0.09290304;
+
     internal static double Millimeters(Length length)
     {
         double value = (double)length.Value;
@@ -108,6 +112,21 @@ internal static class UnitConversions
 
     internal static double Kilograms(Mass mass) =>
         mass.Unit == MassUnit.Kilogram ? (double)mass.Value : (double)mass.Kilograms;
+
+    internal static double Volts(ElectricPotential potential) =>
+        potential.Unit == ElectricPotentialUnit.Volt ? (double)potential.Value : (double)potential.Volts;
+
+    internal static double Amperes(ElectricCurrent current) =>
+        current.Unit == ElectricCurrentUnit.Ampere ? (double)current.Value : (double)current.Amperes;
+
+    internal static double AmperesPerSquareMeter(ElectricCurrentDensity density) =>
+        density.Unit == ElectricCurrentDensityUnit.AmperePerSquareMeter ? (double)density.Value : (double)density.AmperesPerSquareMeter;
+
+    internal static double SiemensPerMeter(ElectricConductivity conductivity) =>
+        conductivity.Unit == ElectricConductivityUnit.SiemensPerMeter ? (double)conductivity.Value : (double)conductivity.SiemensPerMeter;
+
+    internal static double OhmMeters(ElectricResistivity resistivity) =>
+        resistivity.Unit == ElectricResistivityUnit.OhmMeter ? (double)resistivity.Value : (double)resistivity.OhmMeters;
 
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 

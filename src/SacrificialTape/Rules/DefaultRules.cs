@@ -4,11 +4,11 @@ using SacrificialTape.Quantities;
 namespace SacrificialTape.Rules;
 
 /// <summary>The rules of <see cref="RuleSet.Default"/>: numbers of the trade, each with its basis.</summary>
-internal static class DefaultRules
+internal static partial class DefaultRules
 {
     private static readonly Basis Practice = Basis.CommonPractice();
 
-    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff()];
+    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. Galvanic()];
 
     private static IEnumerable<Rule> Lays() =>
     [

@@ -1,7 +1,7 @@
 namespace SacrificialTape.Rules;
 
 /// <summary>The names of the rules that this library evaluates.</summary>
-public static class RuleIds
+public static partial class RuleIds
 {
     /// <summary>Least lap between neighbouring strips, measured across the strip.</summary>
     public const string MinimumLap = "lap.minimum";
