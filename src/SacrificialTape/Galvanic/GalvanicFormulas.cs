@@ -37,7 +37,7 @@ internal static class GalvanicFormulas
     internal static Formula Recession { get; } = new(
         "galvanic.recession",
         new Symbol("r", "Rate of recession", TradeUnit.MicrometerPerYear),
-        "31536000000 * i * M / (2 * F * rho)",
+        "i * M * 31536000000 / (2 * F * rho)",
         @"\frac{3.1536\cdot 10^{10}\,i\,M}{2\,F\,\rho}",
         Faraday,
         [Current, Molar, F, Density]);
@@ -45,7 +45,7 @@ internal static class GalvanicFormulas
     internal static Formula MassLoss { get; } = new(
         "galvanic.mass-loss",
         new Symbol("m", "Loss of mass", TradeUnit.GramPerSquareMeterYear),
-        "31536000 * i * M / (2 * F)",
+        "i * M * 31536000 / (2 * F)",
         @"\frac{3.1536\cdot 10^{7}\,i\,M}{2\,F}",
         Faraday,
         [Current, Molar, F]);
@@ -53,7 +53,7 @@ internal static class GalvanicFormulas
     internal static Formula CurrentOfRecession { get; } = new(
         "galvanic.current-of-recession",
         new Symbol("i", "Current density", TradeUnit.AmperePerSquareMeter),
-        "r * 2 * F * rho / (31536000000 * M)",
+        "r * 2 * F * rho / (M * 31536000000)",
         @"\frac{2\,F\,\rho\,r}{3.1536\cdot 10^{10}\,M}",
         Faraday,
         [new Symbol("r", "rate of recession", TradeUnit.MicrometerPerYear), F, Density, Molar]);

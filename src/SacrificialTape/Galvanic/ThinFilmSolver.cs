@@ -112,6 +112,7 @@ internal sealed class ThinFilmSolver
         int row = kept + this.segments;
         var table = new double[MostColumns * row];
         var fresh = new double[row];
+        var best = new double[row];
         double error = double.PositiveInfinity;
         double residual = 0;
         double[] distance = [];
@@ -131,7 +132,9 @@ internal sealed class ThinFilmSolver
 
             residual = this.Newton(ref grid);
             this.Pick(grid, n, kept, fresh);
-            error = Extrapolate(table, fresh, row, kept, grids, this.scale);
+            Extrapolate(table, fresh, grids);
+            error = grids == 0 ? error : FarthestMove(fresh.AsSpan(0, kept), best) / this.scale;
+            (fresh, best) = (best, fresh);
             grids++;
             if (grids > 2 && error <= relative)
             {
@@ -139,11 +142,10 @@ internal sealed class ThinFilmSolver
             }
         }
 
-        int best = Math.Min(grids - 1, MostColumns - 1) * row;
         return new ThinFilmAnswer(
             distance,
-            table[best..(best + kept)],
-            table[(best + kept)..(best + row)],
+            best[..kept],
+            best[kept..],
             [.. this.pieces.Select(static piece => piece.Segment)],
             error,
             residual,
@@ -176,36 +178,36 @@ internal sealed class ThinFilmSolver
         }
     }
 
-    // One more row of the table of extrapolations; the answer is how far the best potential moved.
-    private static double Extrapolate(double[] table, Span<double> fresh, int row, int kept, int grid, double scale)
+    // One more row of the table of extrapolations, which leaves the best values in place of the fresh ones.
+    private static void Extrapolate(double[] table, Span<double> fresh, int grid)
     {
-        double error = double.PositiveInfinity;
-        double power = 1;
         int columns = Math.Min(grid, MostColumns - 1);
+        double power = 1;
         for (int column = 0; column <= columns; column++)
         {
-            Span<double> old = table.AsSpan(column * row, row);
+            Span<double> old = table.AsSpan(column * fresh.Length, fresh.Length);
             power *= 4;
-            bool last = column == columns;
-            double moved = 0;
-            for (int i = 0; i < row; i++)
+            for (int i = 0; i < fresh.Length; i++)
             {
                 double now = fresh[i];
                 double before = old[i];
                 old[i] = now;
 
-                // When a new column opens, there is no older value in it to extrapolate from.
-                if (!last)
-                {
-                    fresh[i] = now + ((now - before) / (power - 1));
-                    moved = i < kept ? Math.Max(moved, Math.Abs(fresh[i] - now)) : moved;
-                }
+                // The last column has no older value to extrapolate from, or none that would still improve it.
+                fresh[i] = column < columns ? now + ((now - before) / (power - 1)) : now;
             }
+        }
+    }
 
-            error = last ? error : moved / scale;
+    private static double FarthestMove(ReadOnlySpan<double> now, ReadOnlySpan<double> before)
+    {
+        double farthest = 0;
+        for (int i = 0; i < now.Length; i++)
+        {
+            farthest = Math.Max(farthest, Math.Abs(now[i] - before[i]));
         }
 
-        return error;
+        return farthest;
     }
 
     private double Decay(in ElectrodeTerms electrode, double potential, double length)

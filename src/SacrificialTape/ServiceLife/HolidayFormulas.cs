@@ -22,7 +22,7 @@ internal static class HolidayFormulas
     internal static Formula DemandRate { get; } = new(
         "holiday.demand-rate",
         new Symbol("g", "Recession of the zinc by the demand of bare steel", TradeUnit.MicrometerPerYear),
-        "8760 * 1000000 * q * i / (Q * rho)",
+        "q * i * 8760 * 1000000 / (Q * rho)",
         @"\frac{8.76\cdot 10^{9}\,q\,i}{Q\,\rho}",
         Basis.FirstPrinciples("charge over capacity; a year of 8760 h"),
         [

@@ -245,6 +245,9 @@ public sealed partial class ShownWorkings
         this.Of_panels(new SpanCase(1000, 100, 10));
         this.Of_sections(new SpanCase(1000, 100, 10));
         this.Of_edges_and_supports(new SpanCase(1000, 100, 10));
+        this.Of_zinc_beside_bare_steel(new LossCase(2, 10, 0.813));
+        Of_charge_and_demand();
+        Of_reach();
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
