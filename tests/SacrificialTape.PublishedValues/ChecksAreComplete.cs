@@ -17,6 +17,7 @@ public class ChecksAreComplete
         [References.GalvanicSeries.Id] = "behind the ban on magnesium: that zinc is the nobler of the two; no number is computed from it",
         [References.AluminiumAlkali.Id] = "behind the note on aluminium, which the survey states by name; no potential or pH is computed or compared",
         [References.JacobiEquation.Id] = "an equation without a number; the strains that follow from it are checked by stepping along it",
+        [References.MixedPotential.Id] = "a principle without a number; that dissolution and reduction add, and that supply and reduction are in series, is held by properties",
         [References.HighStrengthFasteners.Id] = "behind the warning on high-strength steel, which the survey states by name; no strength is computed or compared",
     };
 

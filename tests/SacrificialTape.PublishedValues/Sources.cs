@@ -3,7 +3,7 @@ using SacrificialTape.Provenance;
 namespace SacrificialTape.PublishedValues;
 
 /// <summary>Documents that checks use and that the library itself takes nothing from.</summary>
-internal static class Sources
+internal static partial class Sources
 {
     internal static SourceReference ExtremeCategoryOfSteel { get; } = new(
         "iso-12944-2-2017-cx-steel",
@@ -153,11 +153,12 @@ internal static class Sources
         SourceReading.SecondHand);
 
     /// <summary>All of them.</summary>
-    internal static IReadOnlyList<SourceReference> All { get; } =
+    internal static IReadOnlyList<SourceReference> All =>
     [
         ExtremeCategoryOfSteel, CorragSites, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
+        .. Galvanic,
     ];
 }

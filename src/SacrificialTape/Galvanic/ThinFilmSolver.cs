@@ -234,7 +234,9 @@ internal sealed class ThinFilmSolver
             }
 
             size = next;
-            if (longest * factor <= 1e-13 * this.scale || (step > 3 && longest <= 1e-11 * this.scale))
+
+            // Each full step squares the error (times a slope of at most some 200 for each volt): after this one it is rounding.
+            if (factor == 1 && longest <= 1e-8 * this.scale)
             {
                 break;
             }

@@ -54,7 +54,7 @@ public sealed class Gaps
     {
         var given = new FilmCase(100, 0.5, 2000, 10, 0.1, 1, 0.02, 0.03, 8);
         var steel = new TafelElectrode(
-            "steel", FilmCase.Sce(-0.61), ElectricCurrentDensity.FromAmperesPerSquareMeter(0.001), ElectricPotential.FromVolts(0.06), ElectricPotential.FromVolts(0.05), OxygenSupply.ThroughFilm);
+            "steel", FilmCase.Sce(-0.3), ElectricCurrentDensity.FromAmperesPerSquareMeter(0.001), ElectricPotential.FromVolts(0.06), ElectricPotential.FromVolts(0.05), OxygenSupply.ThroughFilm);
         LinearElectrode zinc = new("zinc", FilmCase.Sce(-1.03), PolarisationResistance.FromOhmSquareMeters(1e-5));
         GapSensitivity sensitivity = new ProtectedGap(given.Film, zinc, Mm(2000), steel, Own).Sensitivity();
         Near.Equal(0.5, sensitivity.ToConductivity, 0.02);
