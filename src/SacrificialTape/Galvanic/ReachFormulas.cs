@@ -26,7 +26,7 @@ internal static class ReachFormulas
     private static readonly Symbol Current = new("I_e", "current over the edge", TradeUnit.MilliamperePerMeter);
     private static readonly Symbol EdgeE = new("E_j", "potential at the edge of the steel, SCE", TradeUnit.Volt);
     private static readonly Symbol Wanted = new("E_p", "potential wanted, SCE", TradeUnit.Volt);
-    private static readonly Symbol Radius = new("r", "radius of the holiday", TradeUnit.Millimeter);
+    private static readonly Symbol Radius = new("r_h", "radius of the holiday", TradeUnit.Millimeter);
     private static readonly Symbol Over = new("n", "potential above rest", TradeUnit.Volt);
 
     internal static Formula SteelDecay { get; } = new(
@@ -217,18 +217,18 @@ internal static class ReachFormulas
     internal static Formula RingFeed { get; } = new(
         "feed.ring",
         new Symbol("q", "Bare steel for each area of zinc round it", TradeUnit.One),
-        "r * r / (w * (2 * r + w))",
-        @"\frac{r^2}{(r + w)^2 - r^2}",
+        "r_h * r_h / (w * (2 * r_h + w))",
+        @"\frac{r_h^2}{(r_h + w)^2 - r_h^2}",
         Ratio,
         [Radius, new Symbol("w", "width of the ring of zinc that feeds it", TradeUnit.Millimeter)]);
 
     internal static Formula RoundFeed { get; } = new(
         "feed.round",
         new Symbol("q", "Bare steel for each area of zinc at its edge", TradeUnit.One),
-        "r / (2 * lambda_z * k)",
-        @"\frac{r}{2\,\lambda_z\,k}",
+        "r_h / (2 * lambda_z * k)",
+        @"\frac{r_h}{2\,\lambda_z\,k}",
         Ratio,
-        [Radius, ZincLambda, new Symbol("k", "Bessel functions K1/K0 at r/lambda_z", TradeUnit.One)]);
+        [Radius, ZincLambda, new Symbol("k", "Bessel functions K1/K0 at r_h/lambda_z", TradeUnit.One)]);
 
     private static Formula Elasticity(string id, string name, string meaning, string what, TradeUnit unit) => new(
         id,
