@@ -8,8 +8,8 @@ internal static partial class DefaultRules
 {
     private static IEnumerable<Rule> Galvanic() =>
     [
-        Maximum(RuleIds.BareMarginBesideTape, "Bare steel left beside a tape end", 0, TradeUnit.Millimeter, Severity.Warning,
-            Basis.Judgement("the zinc at the end carries the demand of that steel and goes first; how fast is worked out from the widths"),
+        Maximum(RuleIds.BareMarginBesideTape, "Bare steel left beside a tape end", 1, TradeUnit.Millimeter, Severity.Warning,
+            Basis.Judgement("the zinc at the end carries the demand of that steel and goes first; how fast is worked out from the widths. A millimetre is what a trimmed end leaves"),
             "Cover or paint the steel, or work out the life of the zinc beside it and inspect the ends first."),
         Statement(RuleIds.HolidayLifeMayFallShort, "The earliest life of zinc beside bare steel is shorter than required", Severity.Warning,
             Basis.FirstPrinciples("earliest life against required life"), "Cover the bare steel, or take thicker foil, or narrow the demand by measurement."),

@@ -152,6 +152,7 @@ public sealed class ChargeAndDemand
         Near.Equal(5.0 / 7, end.Feed!.BarePerZinc.Ratio, 1e-14);
         var covered = new TapeEnd(Length.Zero, Mm(7));
         Assert.Empty(covered.Judge(RuleSet.Default, "A-1, upper end"));
+        Assert.Empty(new TapeEnd(Mm(1), Mm(7)).Judge(RuleSet.Default, "A-1, upper end"));
         Assert.Null(covered.Feed);
     }
 }
