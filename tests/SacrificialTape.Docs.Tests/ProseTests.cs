@@ -164,6 +164,26 @@ public class ProseTests
     }
 
     [Fact]
+    public void Zinc_beside_bare_steel_by_hand()
+    {
+        double capacity = 2 * 96485.332 / (3.6 * 65.38);
+        Says("docs/galvanic.md", $"$2 \\cdot 96485.332 / (3.6 \\cdot 65.38) = {capacity:0.00}$");
+        double Recession(double molar, double density) => 0.01 * 31_536_000 * molar / (2 * 96485.332 * density);
+        Says("docs/galvanic.md", $"zinc of 7.13 g/cm3 recedes by {Recession(65.38, 7.13):0.0} um a year and carbon steel by {Recession(55.845, 7.86):0.0}");
+
+        // 50 um/a of steel as a current, five sevenths of it on each area of zinc.
+        double demand = 50e-6 * 7860 * 1000 / 55.845 * 2 * 96485.332 / 31_536_000;
+        double kilograms = demand * 5 / 7 * 8760 / capacity;
+        Says("docs/galvanic.md", $"{demand * 1000:0.00} mA/m2 times 5/7 is {demand * 5000 / 7:0.0} mA for each m2 of zinc; an ampere takes {8760 / capacity:0.000} kg a year, so {kilograms:0.0000} kg/m2 or {kilograms / 7140 * 1e6:0.00} um. With 2.1 um of its own, {0.8 * 80:0} um are gone after {64 / ((kilograms / 7140 * 1e6) + 2.1):0.00} years");
+        double limit = 4 * 96485.332 * 2e-9 * 0.26 / 1e-4;
+        Assert.InRange(limit / demand, 45, 55);
+        Assert.InRange(2 * limit / demand, 85, 95);
+        Says("docs/galvanic.md", $"is {limit:0} A/m2 under 100 um: some fifty to ninety times the yearly average of C3");
+        Says("docs/reach.md", $"$\\lambda_s = \\sqrt{{5 \\cdot 100 \\cdot 1}} = {Math.Sqrt(500):0.00}$ mm");
+        Says("docs/reach.md", $"0.05 S/m, 100 um, 0.1 A/m2 and 0.25 V that is {Math.Sqrt(2 * 0.05 * 100 * 0.25 / 0.1):0.0} mm");
+    }
+
+    [Fact]
     public void Diameters_differ_where_the_pages_say_so()
     {
         int[] sizes = [15, 20, 25, 32, 40, 50, 65, 80, 100, 125, 150, 200, 250, 300, 350, 400];

@@ -19,6 +19,7 @@ public class ChecksAreComplete
         [References.JacobiEquation.Id] = "an equation without a number; the strains that follow from it are checked by stepping along it",
         [References.GeodesicCurvature.Id] = "a formula without a number; the curvature that follows from it is checked against the curve in space",
         [References.ClairautRelation.Id] = "a theorem of geometry behind the edges of gores; the unit tests follow shortest lines step by step instead",
+        [References.MixedPotential.Id] = "a principle without a number; that dissolution and reduction add, and that supply and reduction are in series, is held by properties",
         [References.HighStrengthFasteners.Id] = "behind the warning on high-strength steel, which the survey states by name; no strength is computed or compared",
     };
 

@@ -3,7 +3,7 @@ using SacrificialTape.Provenance;
 namespace SacrificialTape.PublishedValues;
 
 /// <summary>Documents that checks use and that the library itself takes nothing from.</summary>
-internal static class Sources
+internal static partial class Sources
 {
     internal static SourceReference CorragSites { get; } = new(
         "iso-corrag-one-year",
@@ -167,11 +167,12 @@ internal static class Sources
         SourceReading.SecondHand);
 
     /// <summary>All of them.</summary>
-    internal static IReadOnlyList<SourceReference> All { get; } =
+    internal static IReadOnlyList<SourceReference> All =>
     [
         CorragSites, SiteClimates, TwentyYearPanels, HangarProblem, HotDipCoatings, OuncesPerSquareFoot, LifeTable, AverageRates,
         MaximumAttackOfSteel, HollowSections, PaperMill, TripletsT60, OrderBook,
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
+        .. Galvanic,
     ];
 }

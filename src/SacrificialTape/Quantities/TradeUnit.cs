@@ -82,4 +82,48 @@ public enum TradeUnit
 
     /// <summary>Microgram per cubic metre of air.</summary>
     MicrogramPerCubicMeter,
+    /// <summary>Volt.</summary>
+    Volt,
+
+    /// <summary>Millivolt.</summary>
+    Millivolt,
+
+    /// <summary>Ampere.</summary>
+    Ampere,
+
+    /// <summary>Ampere per square metre.</summary>
+    AmperePerSquareMeter,
+
+    /// <summary>Milliampere per square metre.</summary>
+    MilliamperePerSquareMeter,
+
+    /// <summary>Milliampere per metre of edge.</summary>
+    MilliamperePerMeter,
+
+    /// <summary>Siemens per metre.</summary>
+    SiemensPerMeter,
+
+    /// <summary>Ohm metre.</summary>
+    OhmMeter,
+
+    /// <summary>Ohm square metre.</summary>
+    OhmSquareMeter,
+
+    /// <summary>Ohm.</summary>
+    Ohm,
+
+    /// <summary>Kilogram per ampere and year.</summary>
+    KilogramPerAmpereYear,
+
+    /// <summary>Gram per mole.</summary>
+    GramPerMole,
+
+    /// <summary>Coulomb per mole.</summary>
+    CoulombPerMole,
+
+    /// <summary>Mole per cubic metre.</summary>
+    MolePerCubicMeter,
+
+    /// <summary>Square metre per second.</summary>
+    SquareMeterPerSecond,
 }

@@ -34,6 +34,21 @@ internal static class TradeUnits
         TradeUnit.AmpereHourPerKilogram => "A.h/kg",
         TradeUnit.OhmSquareCentimeter => "ohm.cm2",
         TradeUnit.MicrogramPerCubicMeter => "ug/m3",
+        TradeUnit.Volt => "V",
+        TradeUnit.Millivolt => "mV",
+        TradeUnit.Ampere => "A",
+        TradeUnit.AmperePerSquareMeter => "A/m2",
+        TradeUnit.MilliamperePerSquareMeter => "mA/m2",
+        TradeUnit.MilliamperePerMeter => "mA/m",
+        TradeUnit.SiemensPerMeter => "S/m",
+        TradeUnit.OhmMeter => "ohm.m",
+        TradeUnit.OhmSquareMeter => "ohm.m2",
+        TradeUnit.Ohm => "ohm",
+        TradeUnit.KilogramPerAmpereYear => "kg/(A.a)",
+        TradeUnit.GramPerMole => "g/mol",
+        TradeUnit.CoulombPerMole => "C/mol",
+        TradeUnit.MolePerCubicMeter => "mol/m3",
+        TradeUnit.SquareMeterPerSecond => "m2/s",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 
@@ -50,6 +65,9 @@ internal static class TradeUnits
         TradeUnit.Hour => (TradeUnit.Year, 1 / UnitConversions.HoursPerYear),
         TradeUnit.Gram => (TradeUnit.Kilogram, 0.001),
         TradeUnit.GramPerCubicCentimeter => (TradeUnit.KilogramPerCubicMeter, 1000),
+        TradeUnit.Millivolt => (TradeUnit.Volt, 0.001),
+        TradeUnit.MilliamperePerSquareMeter => (TradeUnit.AmperePerSquareMeter, 0.001),
+        TradeUnit.OhmSquareMeter => (TradeUnit.OhmSquareCentimeter, 1e4),
         _ => (unit, 1),
     };
 

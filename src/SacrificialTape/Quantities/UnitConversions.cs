@@ -18,6 +18,9 @@ internal static class UnitConversions
     internal const double GramsPerOunce = 28.349523125;
 
     internal const double SquareMetersPerSquareFoot = 0.3048 * 0.3048;
+    internal const double KilogramsPerPound = 0.45359237;
+
+    internal const double SquareMetersPerSquareFoot = 0.09290304;
 
     internal static double Millimeters(Length length)
     {
@@ -135,6 +138,20 @@ internal static class UnitConversions
         concentration.Unit == MassConcentrationUnit.MicrogramPerCubicMeter
             ? (double)concentration.Value
             : (double)concentration.MicrogramsPerCubicMeter;
+    internal static double Volts(ElectricPotential potential) =>
+        potential.Unit == ElectricPotentialUnit.Volt ? (double)potential.Value : (double)potential.Volts;
+
+    internal static double Amperes(ElectricCurrent current) =>
+        current.Unit == ElectricCurrentUnit.Ampere ? (double)current.Value : (double)current.Amperes;
+
+    internal static double AmperesPerSquareMeter(ElectricCurrentDensity density) =>
+        density.Unit == ElectricCurrentDensityUnit.AmperePerSquareMeter ? (double)density.Value : (double)density.AmperesPerSquareMeter;
+
+    internal static double SiemensPerMeter(ElectricConductivity conductivity) =>
+        conductivity.Unit == ElectricConductivityUnit.SiemensPerMeter ? (double)conductivity.Value : (double)conductivity.SiemensPerMeter;
+
+    internal static double OhmMeters(ElectricResistivity resistivity) =>
+        resistivity.Unit == ElectricResistivityUnit.OhmMeter ? (double)resistivity.Value : (double)resistivity.OhmMeters;
 
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 

@@ -8,7 +8,7 @@ internal static partial class DefaultRules
 {
     private static readonly Basis Practice = Basis.CommonPractice();
 
-    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends(), .. Exposure()];
+    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends(), .. Exposure(), .. Galvanic()];
 
     private static IEnumerable<Rule> Lays() =>
     [

@@ -61,6 +61,11 @@ public sealed class Defaults
         Assert.Equal(8, Unsafe.SizeOf<BareRatio>());
         Assert.Equal(8, Unsafe.SizeOf<AreaAllowance>());
         Assert.Equal(8, Unsafe.SizeOf<CuttingYield>());
+        Assert.Equal(8, Unsafe.SizeOf<PolarisationResistance>());
+        Assert.Equal(8, Unsafe.SizeOf<EdgeCurrent>());
+        Assert.Equal(8, Unsafe.SizeOf<AnodeConsumption>());
+        Assert.Equal(8, Unsafe.SizeOf<CurrentEfficiency>());
+        Assert.Equal(16, Unsafe.SizeOf<ElectrodePotential>());
         Assert.Equal(8, Unsafe.SizeOf<Lifetime>());
         Assert.Equal(8, Unsafe.SizeOf<DiscountRate>());
         Assert.Equal(24, Unsafe.SizeOf<Money>());

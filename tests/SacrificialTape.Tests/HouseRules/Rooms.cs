@@ -8,7 +8,7 @@ public sealed class Rooms
     // From the ground floor up. Rooms may be listed before they are built.
     private static readonly string[] FromGroundUp =
     [
-        "Quantities", "Provenance", "Rules", "Tapes", "Surfaces", "Wrapping", "TakeOff", "Exposure", "ServiceLife",
+        "Quantities", "Provenance", "Rules", "Tapes", "Surfaces", "Wrapping", "TakeOff", "Exposure", "Galvanic", "ServiceLife",
         "Costing", "Contact", "SiteConditions", "Inspection", "Jobs", "Documents",
     ];
 

@@ -11,6 +11,7 @@ public sealed class Sources
     // What does arithmetic without a source, and why that is right.
     private static readonly Dictionary<string, string> Exempt = new(StringComparer.Ordinal)
     {
+        ["AnodeConsumption.FromPoundsPerAmpereYear"] = "change of unit by an exact factor",
         ["CorrosionRate.FromMilsPerYear"] = "change of unit by an exact factor",
         ["MassLossRate.FromOuncesPerSquareFootYear"] = "change of unit by exact factors",
         ["CorrosionRate.FromLoss"] = "the definition of a mean rate; the ground floor stands under Provenance",

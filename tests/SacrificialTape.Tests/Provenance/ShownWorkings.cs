@@ -262,6 +262,9 @@ public sealed partial class ShownWorkings
         this.Of_a_dose_response(new SiteCase(10, 70, 10, 20));
         this.Of_a_coupon(new CouponCase(0.1, 20, 720, 7.1, 0.001, 0.1));
         this.Of_a_life_along_a_curve(new CurveCase(2, [(1, 2), (20, 10)], 0.5));
+        this.Of_zinc_beside_bare_steel(new LossCase(2, 10, 0.813));
+        Of_charge_and_demand();
+        Of_reach();
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)

@@ -1,0 +1,187 @@
+using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
+
+namespace SacrificialTape.Galvanic;
+
+/// <summary>Charge, mass, demand and driving voltage in doubles.</summary>
+internal static class GalvanicKernel
+{
+    /// <summary>n F / (3600 s/h M), in A.h/kg from g/mol.</summary>
+    internal static double Capacity<TSteps>(double electrons, double coulombPerMole, double gramPerMole, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double capacity = electrons * coulombPerMole / (3.6 * gramPerMole);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.Capacity, [electrons, coulombPerMole, gramPerMole], capacity);
+        }
+
+        return capacity;
+    }
+
+    /// <summary>8760 h / capacity, kg/(A.a).</summary>
+    internal static double Consumption<TSteps>(double ampereHoursPerKilogram, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double consumption = UnitConversions.HoursPerYear / ampereHoursPerKilogram;
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.Consumption, [ampereHoursPerKilogram], consumption);
+        }
+
+        return consumption;
+    }
+
+    /// <summary>um/a from A/m2: 1e6 x 31 536 000 s x i M / (1000 n F rho).</summary>
+    internal static double Recession<TSteps>(double amperesPerM2, double gramPerMole, double kilogramsPerM3, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double rate = 31_536_000_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.Recession, [amperesPerM2, gramPerMole, GalvanicTables.FaradayCoulombPerMole, kilogramsPerM3], rate);
+        }
+
+        return rate;
+    }
+
+    /// <summary>g/(m2.a) from A/m2.</summary>
+    internal static double MassLoss<TSteps>(double amperesPerM2, double gramPerMole, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double rate = 31_536_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.MassLoss, [amperesPerM2, gramPerMole, GalvanicTables.FaradayCoulombPerMole], rate);
+        }
+
+        return rate;
+    }
+
+    /// <summary>The inverse of <see cref="Recession"/>.</summary>
+    internal static double CurrentOfRecession<TSteps>(double micrometersPerYear, double gramPerMole, double kilogramsPerM3, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double current = micrometersPerYear * 2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3 / (31_536_000_000 * gramPerMole);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.CurrentOfRecession, [micrometersPerYear, GalvanicTables.FaradayCoulombPerMole, kilogramsPerM3, gramPerMole], current);
+        }
+
+        return current;
+    }
+
+    internal static double Shift(ReferenceElectrode from, ReferenceElectrode to) =>
+        GalvanicTables.OffsetFromCopperSulfate(to) - GalvanicTables.OffsetFromCopperSulfate(from);
+
+    internal static double OtherReference<TSteps>(double volts, ReferenceElectrode from, ReferenceElectrode to, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double shift = Shift(from, to);
+        double other = volts + shift;
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.OtherReference, [volts, shift], other);
+        }
+
+        return other;
+    }
+
+    /// <summary>E - E_zinc, V.</summary>
+    internal static double DrivingVoltage<TSteps>(double structureV, double zincV, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double drive = structureV - zincV;
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.DrivingVoltage, [structureV, zincV], drive);
+        }
+
+        return drive;
+    }
+
+    /// <summary>Driving voltage over the usual 0.25 V, and nothing where zinc no longer drives.</summary>
+    internal static double DrivingFactor<TSteps>(double drive, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double factor = Math.Max(0, drive / GalvanicTables.UsualDrivingVoltage);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.DrivingFactor, [drive, GalvanicTables.UsualDrivingVoltage], factor);
+        }
+
+        return factor;
+    }
+
+    /// <summary>4 F D c / delta, A/m2 from um.</summary>
+    internal static double OxygenLimit<TSteps>(double filmUm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double limit = GalvanicTables.OxygenElectrons * GalvanicTables.FaradayCoulombPerMole * GalvanicTables.OxygenDiffusivity
+            * GalvanicTables.OxygenConcentration * 1e6 / filmUm;
+        if (TSteps.Records)
+        {
+            steps.Add(
+                GalvanicFormulas.OxygenLimit,
+                [GalvanicTables.FaradayCoulombPerMole, GalvanicTables.OxygenDiffusivity, GalvanicTables.OxygenConcentration, filmUm],
+                limit);
+        }
+
+        return limit;
+    }
+
+    /// <summary>a + b t, and 1 once it would be more: the whole surface is bare then.</summary>
+    internal static double FinalBreakdown<TSteps>(double initial, double yearly, double years, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double final = Math.Min(1, initial + (yearly * years));
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.FinalBreakdown, [initial, yearly, years], final);
+        }
+
+        return final;
+    }
+
+    /// <summary>a + b t/2, or 1 - (1 - a)^2/(2 b t) once the cap at 1 is reached.</summary>
+    internal static double MeanBreakdown<TSteps>(double initial, double yearly, double years, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        bool capped = initial + (yearly * years) > 1;
+        double mean = capped
+            ? 1 - ((1 - initial) * (1 - initial) / (2 * yearly * years))
+            : initial + (yearly * years / 2);
+        if (TSteps.Records)
+        {
+            steps.Add(capped ? GalvanicFormulas.MeanBreakdownCapped : GalvanicFormulas.MeanBreakdown, [initial, yearly, years], mean);
+        }
+
+        return mean;
+    }
+
+    /// <summary>R = 0.315 rho / sqrt(A), ohm.</summary>
+    internal static double FlushResistance<TSteps>(double ohmM, double areaM2, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double resistance = 0.315 * ohmM / Math.Sqrt(areaM2);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.FlushResistance, [ohmM, areaM2], resistance);
+        }
+
+        return resistance;
+    }
+
+    /// <summary>I = V / R, A.</summary>
+    internal static double FlushCurrent<TSteps>(double drive, double ohm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double current = drive / ohm;
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.FlushCurrent, [drive, ohm], current);
+        }
+
+        return current;
+    }
+}

@@ -1,0 +1,57 @@
+using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
+using UnitsNet;
+
+namespace SacrificialTape.Galvanic;
+
+/// <summary>Design current demand of bare steel offshore: at the start, on the mean and at the end of the life.</summary>
+/// <remarks>
+/// Mean for the mass of anodes, start and end for their number. From published class rules; the two northern rows were
+/// paired from a flattened table.
+/// </remarks>
+public sealed record MarineDemand
+{
+    private readonly StoredNumber initial;
+    private readonly StoredNumber mean;
+    private readonly StoredNumber final;
+
+    private MarineDemand(string region, double initial, double mean, double final)
+    {
+        this.Region = region;
+        this.initial = new StoredNumber(initial / 1000);
+        this.mean = new StoredNumber(mean / 1000);
+        this.final = new StoredNumber(final / 1000);
+    }
+
+    /// <summary>The published rows, in mA/m2 at the start, on the mean and at the end.</summary>
+    public static ValueList<MarineDemand> Published { get; } =
+    [
+        new("North Sea north of 62 N", 220, 100, 130),
+        new("North Sea 55 to 62 N", 180, 90, 120),
+        new("North Sea south of 55 N", 150, 80, 100),
+        new("Arabian Gulf, Africa, Brazil, China, India", 130, 70, 90),
+        new("Mediterranean, Western Australia, Gulf of Mexico, Adriatic, US West Coast", 110, 60, 80),
+        new("Cook Inlet", 400, 400, 400),
+        new("sea-bed mud", 25, 20, 20),
+    ];
+
+    /// <summary>Where.</summary>
+    public string Region { get; }
+
+    /// <summary>At the start.</summary>
+    public ElectricCurrentDensity Initial => ElectricCurrentDensity.FromAmperesPerSquareMeter(this.initial.Bare);
+
+    /// <summary>On the mean.</summary>
+    public ElectricCurrentDensity Mean => ElectricCurrentDensity.FromAmperesPerSquareMeter(this.mean.Bare);
+
+    /// <summary>At the end.</summary>
+    public ElectricCurrentDensity Final => ElectricCurrentDensity.FromAmperesPerSquareMeter(this.final.Bare);
+
+    /// <summary>How it is known.</summary>
+    public Basis Basis { get; } = Basis.From(References.ClassRulesProtection);
+
+    /// <summary>Region and demands in a few words.</summary>
+    public override string ToString() => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture,
+        $"{this.Region}: {this.initial.Bare * 1000:G4}, {this.mean.Bare * 1000:G4}, {this.final.Bare * 1000:G4} mA/m2");
+}
