@@ -82,6 +82,7 @@ public enum TradeUnit
 
     /// <summary>Microgram per cubic metre of air.</summary>
     MicrogramPerCubicMeter,
+
     /// <summary>Volt.</summary>
     Volt,
 

@@ -18,9 +18,8 @@ internal static class UnitConversions
     internal const double GramsPerOunce = 28.349523125;
 
     internal const double SquareMetersPerSquareFoot = 0.3048 * 0.3048;
-    internal const double KilogramsPerPound = 0.45359237;
 
-    internal const double SquareMetersPerSquareFoot = 0.09290304;
+    internal const double KilogramsPerPound = 0.45359237;
 
     internal static double Millimeters(Length length)
     {
@@ -138,6 +137,7 @@ internal static class UnitConversions
         concentration.Unit == MassConcentrationUnit.MicrogramPerCubicMeter
             ? (double)concentration.Value
             : (double)concentration.MicrogramsPerCubicMeter;
+
     internal static double Volts(ElectricPotential potential) =>
         potential.Unit == ElectricPotentialUnit.Volt ? (double)potential.Value : (double)potential.Volts;
 
