@@ -15,9 +15,9 @@ public static partial class References
     public static SourceReference DoseResponseSteel { get; } = new(
         "iso-9223-2012-equation-1",
         "ISO 9223:2012",
-        "clause 8, equation 1, as written in an open-source program for atmospheric corrosion",
+        "clause 8, equation 1",
         "First-year rate of carbon steel from temperature, humidity and deposition of sulfur dioxide and chloride",
-        SourceReading.SecondHand);
+        SourceReading.Recalled);
 
     /// <summary>Intervals of the data behind the dose-response functions.</summary>
     public static SourceReference DoseResponseIntervals { get; } = new(
