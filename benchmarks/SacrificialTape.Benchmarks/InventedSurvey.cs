@@ -52,6 +52,43 @@ internal static class InventedSurvey
         return new Job("invented", survey, TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0.05)));
     }
 
+    /// <summary>A survey of every shape: of twelve lines five are pipe, each of the others is another shape.</summary>
+    internal static Job Mixed(int lines)
+    {
+        StripStock[] stocks = [Stock(100, 100), Stock(100, 50), Stock(200, 100), Stock(80, 25)];
+        ZincExposure[] exposures = [ZincExposure.FromCategory(CorrosivityCategory.C3), ZincExposure.FromCategory(CorrosivityCategory.C4)];
+        Lifetime required = Lifetime.Of(Duration.FromYears365(20));
+        var survey = new SurveyLine[lines];
+        for (int i = 0; i < lines; i++)
+        {
+            survey[i] = new SurveyLine($"L-{i}", MixedLay(i, stocks), exposures[i % exposures.Length], required);
+        }
+
+        return new Job("invented", survey, TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0.05)));
+    }
+
+    private static ILay MixedLay(int i, StripStock[] stocks)
+    {
+        PipeSize size = PipeSize.FromNps(Sizes[(i * 5) % Sizes.Length]);
+        StripStock wide = stocks[2 * (i % 2)];
+        StripStock narrow = stocks[1];
+        Length lap = Mm(12);
+        double step = i * 7 % 91; // no two lines alike for a while
+        return (i % 12) switch
+        {
+            0 => new BendRingLay(new Bend(Mm(219.1), Mm(305 + step), Angle.FromDegrees(90)), narrow, lap),
+            1 => new TeeLay(new Tee(Mm(219.1), Mm(168.3), Mm(178 + step), Mm(168 + step)), narrow, lap, lap),
+            2 => new MeridianStripLay(new ConcentricReducer(Mm(323.8), Mm(219.1), Mm(203 + step)), narrow, lap),
+            3 => new GoreLay(TorisphericalHead.Kloepper(Mm(1600 + step), Mm(10), Mm(40)), narrow, lap),
+            4 => new ShellLay(new Shell(Mm(1600 + step), Mm(3000), ShellAxis.Upright), wide, ShellDirection.Round, lap),
+            5 => new PanelLay(new RectangularPanel(Mm(2400 + step), Mm(1800), [PanelOpening.Circular(Mm(500))]), wide, PanelDirection.AlongWidth, lap),
+            6 => new SectionLay(SectionSizes.Find("IPE 300").OfLength(Mm(6000 + step)), wide, lap),
+            _ => new SpiralLay(new StraightPipe(size, Length.FromMeters(3 + step)), wide, SpiralSetting.FromTrueLap(lap)),
+        };
+    }
+
+    private static Length Mm(double value) => Length.FromMillimeters(value);
+
     private static StripStock Stock(double foilUm, double widthMm) => new(
         new Tape(new Foil(Length.FromMicrometers(foilUm)), new Adhesive(Length.FromMicrometers(25))),
         Length.FromMillimeters(widthMm),

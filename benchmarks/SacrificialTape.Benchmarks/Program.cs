@@ -1,10 +1,11 @@
 using BenchmarkDotNet.Running;
 using SacrificialTape.Benchmarks;
 
-// "survey N" works out one survey in this process and prints what it cost: time it from outside for the cold figure.
-if (args is ["survey", var lines])
+// "survey N" works out one survey of pipe in this process and prints what it cost, "mixed N" one of every shape: time it
+// from outside for the cold figure.
+if (args is ["survey" or "mixed", var lines])
 {
-    return SurveyOnce.Run(int.Parse(lines, System.Globalization.CultureInfo.InvariantCulture));
+    return SurveyOnce.Run(int.Parse(lines, System.Globalization.CultureInfo.InvariantCulture), args[0] == "mixed");
 }
 
 // "scaling" compares the cost of a line at two sizes of survey in one process.

@@ -11,7 +11,8 @@ namespace SacrificialTape.Wrapping;
 /// <summary>Rings round the axis of a head, a reducer or a column, side by side along its meridian.</summary>
 /// <remarks>
 /// <para>Rings: n = ceil((W - o)/(w - o)) over the meridian W, the last one at the small end or under the disc on the
-/// crown; lap (n w - W)/(n - 1). A ring is cut as long as the circle of its wider edge, and its end lap.</para>
+/// crown; lap (n w - W)/(n - 1). A ring is cut as long as the circle of its wider edge, and its end lap. On a closed
+/// head a larger lap can take a little less strip: as many rings then stand nearer to the crown.</para>
 /// <para>A straight strip does not lie round a cone or a dish without strain: with its middle on its circle, the edge
 /// toward the crown is too long and puckers, by 1 - r_c/r_m; the edge toward the low end is too short and stretches, by
 /// r_r/r_m - 1. Near a crown both are large: <see cref="WidestStrip"/> says how far up rings of a width may go.</para>

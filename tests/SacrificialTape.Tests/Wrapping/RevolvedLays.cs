@@ -25,7 +25,12 @@ public sealed class RevolvedLays
     {
         RevolvedCase more = given with { LapShare = given.LapShare + 0.2 };
         Assert.True(Metres(new GoreLay(more.Surface(), more.Strip(), Mm(more.LapMm))) >= Metres(new GoreLay(given.Surface(), given.Strip(), Mm(given.LapMm))) * (1 - 1e-9));
-        Assert.True(Metres(new LatitudeRingLay(more.Surface(), more.Strip(), Mm(more.LapMm))) >= Metres(new LatitudeRingLay(given.Surface(), given.Strip(), Mm(given.LapMm))) * (1 - 1e-9));
+        var rings = new LatitudeRingLay(given.Surface(), given.Strip(), Mm(given.LapMm));
+        var lapped = new LatitudeRingLay(more.Surface(), more.Strip(), Mm(more.LapMm));
+
+        // On a closed head as many rings with more lap stand nearer to the crown, where they are shorter.
+        Assert.True(lapped.Rings >= rings.Rings);
+        Assert.True(given.Closes || Metres(lapped) >= Metres(rings) * (1 - 1e-9));
         Assert.True(Metres(new MeridianStripLay(more.Surface(), more.Strip(), Mm(more.LapMm), null, 0)) >= Metres(new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), null, 0)) * (1 - 1e-9));
     }
 
