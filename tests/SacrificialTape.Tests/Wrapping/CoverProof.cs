@@ -18,7 +18,11 @@ public sealed class CoverProof
         (int least, int leastInside, double mean) = Count(pipe, given.WidthMm, lay.Geometry.Advance.Millimeters);
         Assert.True(lay.LayersEverywhere >= 1);
         Assert.True(least >= lay.LayersEverywhere, $"{least} layers where {lay.LayersEverywhere} were promised.");
-        Assert.True(leastInside <= lay.LayersEverywhere, $"Every spot has {leastInside} layers, but only {lay.LayersEverywhere} were promised.");
+
+        // Just short of one more layer the thin spots are slivers that no grid of spots is sure to meet.
+        double layers = given.WidthMm / (given.WidthMm - given.TrueLapMm);
+        bool sliver = Math.Ceiling(layers) - layers < 0.02;
+        Assert.True(sliver || leastInside <= lay.LayersEverywhere, $"Every spot has {leastInside} layers, but only {lay.LayersEverywhere} were promised.");
         Near.Equal(lay.LayersOnAverage.Ratio, mean, 0.02);
         Near.Equal(given.WidthMm / (given.WidthMm - given.TrueLapMm), lay.LayersOnAverage.Ratio, 1e-6);
     }

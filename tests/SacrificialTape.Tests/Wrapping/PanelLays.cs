@@ -59,7 +59,9 @@ public sealed class PanelLays
         Ledger(lay, lay.Panel.Area.SquareMeters);
         double on = lay.Strips.Sum(static strip => (double)(strip.LengthUm - strip.TrimUm) * strip.Count) / 1e3 * given.StripMm;
         double counted = FaceSpots.Of(given, lay).Under([.. lay.Places()], given.StripMm);
-        Near.Equal(counted, on, 2e-3, absolute: 0.002 * lay.Pieces * given.StripMm);
+
+        // Spots on a grid tell an area to some parts of a thousand: half a row along each edge and opening.
+        Near.Equal(counted, on, 6e-3, absolute: 0.002 * lay.Pieces * given.StripMm);
         Assert.True(on >= lay.LayersEverywhere * lay.Panel.Area.SquareMeters * 1e6 - (0.002 * lay.Pieces * given.StripMm));
     }
 
