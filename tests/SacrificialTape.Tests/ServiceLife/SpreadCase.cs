@@ -1,3 +1,4 @@
+using FsCheck;
 using FsCheck.Fluent;
 
 namespace SacrificialTape.Tests.ServiceLife;
