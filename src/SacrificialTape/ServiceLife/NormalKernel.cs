@@ -5,7 +5,7 @@ internal static class NormalKernel
 {
     private const double RootOfTwoPi = 2.5066282746310002;
 
-    /// <summary>Share below z: rational approximation of Hart (1968) as given by West (2005), to some 1e-15.</summary>
+    /// <summary>Share below z: rational approximation of Hart (1968) as given by West (2005), to some 1e-15 absolute.</summary>
     internal static double Below(double z)
     {
         double x = Math.Abs(z);

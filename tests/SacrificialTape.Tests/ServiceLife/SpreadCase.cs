@@ -1,4 +1,3 @@
-using FsCheck;
 using FsCheck.Fluent;
 
 namespace SacrificialTape.Tests.ServiceLife;
