@@ -26,7 +26,7 @@ public static class HowSureAreWePage
             double five = life.ReachedWith(Probability.FromFraction(0.5)).Duration.Years365;
             double chance = life.ChanceOf(Lifetime.Of(Duration.FromYears365(25))).Fraction;
             Console.WriteLine(FormattableString.Invariant(
-                $"{layers} layer(s): nine in ten reach {nine:0} years, five in ten {five:0}; chance of 25 years {100 * chance:0} in 100"));
+                $"{layers} layer(s): nine in ten reach {nine:0} years, five in ten {five:0}; chance of 25 years {100 * chance:0.0} in 100"));
         }
         #endregion
     }

@@ -1,5 +1,4 @@
 using SacrificialTape.Exposure;
-using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.Tapes;
