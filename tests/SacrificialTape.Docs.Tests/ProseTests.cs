@@ -60,6 +60,17 @@ public class ProseTests
     }
 
     [Fact]
+    public void Lives_with_uncertainty_by_hand()
+    {
+        const string Page = "docs/life-with-uncertainty.md";
+        double median = Math.Sqrt(0.7 * 2.1);
+        double spread = Math.Log(3) / (2 * 1.6449);
+        double rate = median * Math.Exp(1.2816 * spread);
+        Says(Page, $"= {median:0.0000}$ and $s = \\ln 3/(2 \\cdot 1.6449) = {spread:0.0000}$");
+        Says(Page, $"the rate is $1.2124\\,e^{{{1.2816 * spread:0.0000}}} = {rate:0.0000}$, and $80/1.8601 = {80 / rate:0.0}$ years");
+    }
+
+    [Fact]
     public void First_year_rates_by_hand()
     {
         const string Page = "docs/exposure.md";

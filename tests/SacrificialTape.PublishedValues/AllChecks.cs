@@ -45,6 +45,8 @@ internal static class AllChecks
         AttackByCategoryChecks.Group,
         AverageRateChecks.Group,
         LifeByLawChecks.Group,
+        NormalQuantileChecks.Group,
+        LifeSpreadChecks.Group,
         FaradayChecks.Group,
         AnodeDesignChecks.Group,
         ThinFilmChecks.Group,

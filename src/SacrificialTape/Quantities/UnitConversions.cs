@@ -88,6 +88,9 @@ internal static class UnitConversions
         };
     }
 
+    internal static double GramsPerSquareMeter(AreaDensity density) =>
+        density.Unit == AreaDensityUnit.GramPerSquareMeter ? (double)density.Value : (double)density.GramsPerSquareMeter;
+
     internal static double Degrees(Angle angle) =>
         angle.Unit == AngleUnit.Degree ? (double)angle.Value : (double)angle.Degrees;
 

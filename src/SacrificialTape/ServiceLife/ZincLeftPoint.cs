@@ -1,0 +1,22 @@
+using SacrificialTape.Quantities;
+using UnitsNet;
+
+namespace SacrificialTape.ServiceLife;
+
+/// <summary>A point of the curve of zinc left over time.</summary>
+public sealed record ZincLeftPoint
+{
+    private readonly StoredNumber years;
+
+    internal ZincLeftPoint(double years, ZincShare left)
+    {
+        this.years = new StoredNumber(years);
+        this.Left = left;
+    }
+
+    /// <summary>Time since the tape was laid.</summary>
+    public Duration Time => UnitConversions.FromYears(this.years.Bare);
+
+    /// <summary>The share of the usable zinc of all layers that is then left at least.</summary>
+    public ZincShare Left { get; }
+}
