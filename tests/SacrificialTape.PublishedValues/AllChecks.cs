@@ -51,6 +51,8 @@ internal static class AllChecks
         InterestFactorChecks.Group,
         MinorUnitChecks.Group,
         TemperatureLimitChecks.Group,
+        SiteLimitChecks.Group,
+        DuplexChecks.Group,
         CommonPracticeChecks.Group,
     ];
 
