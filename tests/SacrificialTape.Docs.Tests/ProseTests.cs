@@ -60,6 +60,13 @@ public class ProseTests
     }
 
     [Fact]
+    public void Paint_over_zinc_by_hand()
+    {
+        double zinc = 80 / 2.1;
+        Says("docs/limits.md", $"$1.4\\,({zinc:0.0} + 10) = {1.4 * (zinc + 10):0.0}$ and $2.7\\,(114.3 + 15) = {2.7 * ((80 / 0.7) + 15):0.0}$");
+    }
+
+    [Fact]
     public void First_year_rates_by_hand()
     {
         const string Page = "docs/exposure.md";

@@ -26,7 +26,12 @@ internal static class DuplexChecks
         {
             KnownDisagreement = "the page prints 220 years, but its own factor gives 2.3 x 80 = 184",
         };
+        yield return Factor("van-eijnsbergen/lowest", "lowest factor of the general rule", 1.5, static () => DuplexFactor.AfterVanEijnsbergen.Lowest);
+        yield return Factor("van-eijnsbergen/highest", "highest factor of the general rule", 2.5, static () => DuplexFactor.AfterVanEijnsbergen.Highest);
     }
+
+    private static PublishedCase Factor(string id, string what, double expected, Func<double> compute) =>
+        Case(id, what, expected, 0, Evidence.From(References.DuplexVanEijnsbergen), compute) with { Unit = "factor" };
 
     private static DuplexLife Life(double zinc, double paint, DuplexFactor factor) =>
         new(Ask.Years(zinc), Ask.Years(zinc), new PaintFilm(Ask.Years(paint), Ask.Years(paint)), [factor]);
