@@ -7,11 +7,9 @@ internal static class CrewCautions
     {
         LineHazards hazards = line.Steel.Hazards;
         List<string> said = [.. hazards.Present.Select(Of)];
-        if (hazards.Acidity is { } acidity)
+        if (hazards.Acidity is { Ph: < 6 or > 9 } acidity)
         {
-            said.Add(acidity.Ph is < 6 or > 9
-                ? $"What wets this line is of {acidity}: ask what it is, and keep it off skin and eyes."
-                : string.Empty);
+            said.Add($"What wets this line has {acidity}: ask what it is, and keep it off skin and eyes.");
         }
 
         if (line.SteelStaysBareBeside)
@@ -19,7 +17,7 @@ internal static class CrewCautions
             said.Add("Steel stays bare beside a tape end: press that end down hard, and mark it as the first place to inspect.");
         }
 
-        return string.Join(' ', said.Where(static text => text.Length > 0));
+        return string.Join(' ', said);
     }
 
     private static string Of(SiteHazard hazard) => hazard switch
@@ -39,6 +37,6 @@ internal static class CrewCautions
         SiteHazard.AlkalineContact => "Fresh concrete and mortar burn skin and eyes; let them set and dry before tape comes against them.",
         SiteHazard.HotWorkPlanned =>
             "Hot work is planned here: lay no tape where it will be, and mark the taped steel. Before any weld, cut or flame the tape comes off well clear; ventilate, zinc fume makes ill.",
-        _ => string.Empty,
+        _ => throw new ArgumentOutOfRangeException(nameof(hazard), hazard, "Not a hazard known here."),
     };
 }
