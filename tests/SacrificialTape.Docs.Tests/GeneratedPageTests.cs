@@ -19,6 +19,16 @@ public class GeneratedPageTests
         }));
 
     [Fact]
+    public void The_limits_page_holds_every_limit_that_hurts() => GeneratedTable.Hold(
+        "docs/limits.md",
+        "limits",
+        ["Rule", "What it is about", "Limit", "Severity", "What to do", "Basis", "Mark"],
+        RuleSet.Default.Rules.Where(static rule => Hurts(rule.Id)).Select(static rule => new[]
+        {
+            $"`{rule.Id}`", rule.Title, Limit(rule), rule.Severity.ToString(), rule.Remedy, rule.Basis.ToString(), MarkOf(rule.Basis),
+        }));
+
+    [Fact]
     public void The_sources_page_holds_the_catalogue() => GeneratedTable.Hold(
         "docs/sources.md",
         "sources",
@@ -55,6 +65,21 @@ public class GeneratedPageTests
             RuleKind.Allowance => $"taken as {limit}",
             _ => throw new ArgumentOutOfRangeException(nameof(rule), rule.Kind, "Say how the page prints this kind."),
         };
+
+    // Whole groups, so that a rule added to one of them cannot be missing on the page.
+    private static bool Hurts(string id) => id.Split('.')[0] is "hazard" or "service" or "substrate" or "galvanic" or "paint"
+        || id is RuleIds.AdhesiveServiceTemperature or RuleIds.FacingFilm or RuleIds.FacingFilmUnderLay or RuleIds.PotentialTooLow
+            or RuleIds.LifeWithoutBareSteel or RuleIds.DuplexFactorOfHotDip or RuleIds.NoPublishedLife
+            or RuleIds.ImmersedZinc or RuleIds.BuriedMetal or RuleIds.IsolatingJointBridged or RuleIds.SteelLeftClear;
+
+    private static string MarkOf(Basis basis) => basis.Kind switch
+    {
+        BasisKind.FirstPrinciples => "worked out",
+        BasisKind.CommonPractice => "common practice",
+        BasisKind.Judgement => "judgement",
+        BasisKind.OwnExperience => "own experience",
+        _ => Mark(basis.Source!.Reading),
+    };
 
     private static string Mark(SourceReading reading) => reading switch
     {

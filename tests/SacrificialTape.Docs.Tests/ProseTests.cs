@@ -68,6 +68,10 @@ public class ProseTests
         double rate = median * Math.Exp(1.2816 * spread);
         Says(Page, $"= {median:0.0000}$ and $s = \\ln 3/(2 \\cdot 1.6449) = {spread:0.0000}$");
         Says(Page, $"the rate is $1.2124\\,e^{{{1.2816 * spread:0.0000}}} = {rate:0.0000}$, and $80/1.8601 = {80 / rate:0.0}$ years");
+    public void Paint_over_zinc_by_hand()
+    {
+        double zinc = 80 / 2.1;
+        Says("docs/limits.md", $"$1.4\\,({zinc:0.0} + 10) = {1.4 * (zinc + 10):0.0}$ and $2.7\\,(114.3 + 15) = {2.7 * ((80 / 0.7) + 15):0.0}$");
     }
 
     [Fact]

@@ -53,6 +53,8 @@ internal static class AllChecks
         InterestFactorChecks.Group,
         MinorUnitChecks.Group,
         TemperatureLimitChecks.Group,
+        SiteLimitChecks.Group,
+        DuplexChecks.Group,
         CommonPracticeChecks.Group,
     ];
 

@@ -1,8 +1,11 @@
 using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
+using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.Surfaces;
+using SacrificialTape.TakeOff;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;
 using UnitsNet;
@@ -53,6 +56,19 @@ internal static class Ask
         law.TimeToLoss(CorrosionRate.FromMicrometersPerYear(rate), Length.FromMicrometers(zincUm)).Duration.Years365;
 
     internal static Lifetime Years(double years) => Lifetime.Of(Duration.FromYears365(years));
+
+    /// <summary>What a plain line of tape says of hazards; of its life it says what it always says.</summary>
+    internal static ValueList<Finding> Findings(LineHazards hazards) => new Job(
+        "check",
+        [
+            new SurveyLine(
+                "check",
+                new RingLay(Pipe(168.3, 6000), Stock(100), Length.FromMillimeters(20)),
+                ZincExposure.FromCategory(CorrosivityCategory.C3),
+                Years(1),
+                new SteelCondition(hazards: hazards)),
+        ],
+        new TakeOffChoices(Length.FromMillimeters(10), Length.FromMeters(1), Contingency.FromFraction(0))).Estimate().Lines[0].Findings;
 
     internal static TimeValue Interest(double percent, int years) =>
         new(DiscountRate.FromFractionPerYear(percent / 100), Years(years));

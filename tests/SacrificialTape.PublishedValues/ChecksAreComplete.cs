@@ -20,7 +20,17 @@ public class ChecksAreComplete
         [References.GeodesicCurvature.Id] = "a formula without a number; the curvature that follows from it is checked against the curve in space",
         [References.ClairautRelation.Id] = "a theorem of geometry behind the edges of gores; the unit tests follow shortest lines step by step instead",
         [References.MixedPotential.Id] = "a principle without a number; that dissolution and reduction add, and that supply and reduction are in series, is held by properties",
-        [References.HighStrengthFasteners.Id] = "behind the warning on high-strength steel, which the survey states by name; no strength is computed or compared",
+        [References.ZincSteelCouplePh.Id] = "behind the words of the rule on alkaline water, as one of the sources that disagree; no loss is computed from it",
+        [References.ZincAlkalineFaq.Id] = "behind the words of the rule on alkaline water, as one of the sources that disagree; nothing is held against it",
+        [References.ReversalIons.Id] = "behind the finding on water that favours reversal, which the survey states by name; recalled, and no number",
+        [References.NobleMetals.Id] = "behind the findings on copper and stainless steel, which the survey states by name; the gaps in their words are subtractions",
+        [References.CorrosionUnderInsulation.Id] = "behind the finding under insulation, which the survey states by name; no temperature is held against it",
+        [References.ZincUnderInsulation.Id] = "behind the words of the rule under insulation; recalled, and no temperature is held against it",
+        [References.WetStorageStain.Id] = "behind the finding on crevices at clamps, which the survey states by name; no number",
+        [References.MortarOnZinc.Id] = "behind the finding on concrete and mortar, which the survey states by name; no number",
+        [References.ZincOxideLimits.Id] = "exposure limits in the words of the remedy for hot work; the library measures no fume",
+        [References.MiddlingSteelInSeawater.Id] = "behind the words of the rule on tape under water; no potential is held against it",
+        [References.Saponification.Id] = "behind the finding on alkyd paint, which the survey states by name; no number",
     };
 
     [Fact]

@@ -6,6 +6,9 @@ public enum CrewActivity
     /// <summary>Do not begin: a finding stops the line.</summary>
     Stop = 0,
 
+    /// <summary>What to heed on this line before anything else.</summary>
+    Cautions,
+
     /// <summary>Degrease, brush, wipe, dry.</summary>
     Clean,
 
@@ -26,4 +29,7 @@ public enum CrewActivity
 
     /// <summary>Look for creases, bubbles and open edges.</summary>
     Look,
+
+    /// <summary>Paint over the tape.</summary>
+    Paint,
 }

@@ -22,6 +22,11 @@ internal static class CrewSteps
             yield break;
         }
 
+        if (CrewCautions.For(line) is { Length: > 0 } cautions)
+        {
+            yield return new(CrewActivity.Cautions, cautions);
+        }
+
         yield return new(CrewActivity.Clean, Clean(line));
         if (line.LeftClear is { Count: > 0 } clear)
         {
@@ -42,6 +47,11 @@ internal static class CrewSteps
         yield return new(CrewActivity.RollDown, CrewTools.RollDown(line));
         yield return new(CrewActivity.Look,
             "Look for creases, bubbles and open edges: press creases flat with a blunt hard tool; prick bubbles, press them down, patch if needed. The last edge faces down.");
+        if (line.PaintOver is not null)
+        {
+            yield return new(CrewActivity.Paint,
+                "Paint over the tape as over galvanized steel: no alkyd or oil paint next to zinc. Mind fumes; follow the paint's data sheet and local rules.");
+        }
     }
 
     private static string Clean(SurveyLine line) => line.Steel.WindowsInPaint is null

@@ -43,6 +43,15 @@ public sealed record LineEstimate
     /// <summary>How long the zinc lasts.</summary>
     public LifeEstimate Life { get; }
 
+    /// <summary>How long zinc and the paint over it last together, by each published factor; null where no paint goes over the tape.</summary>
+    public DuplexLife? Duplex => this.Line.PaintOver is { } paint ? new DuplexLife(this.Life.Earliest, this.Life.Latest, paint) : null;
+
+    /// <summary>
+    /// Whether category and loss laws describe this line at all. False where its findings name a hazard that puts the zinc
+    /// outside them: then <see cref="Life"/> is arithmetic, to be relied on by nobody.
+    /// </summary>
+    public bool LifeHolds => !LineEstimator.Judge(this.Line, this.Life, this.rules).Any(static finding => HazardRules.VoidsLife(finding.Rule.Id));
+
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     public BareContact? Contact => this.Line.Contact;
 

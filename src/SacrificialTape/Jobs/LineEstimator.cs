@@ -17,7 +17,7 @@ internal static class LineEstimator
         return new LineEstimate(line, life, rules);
     }
 
-    /// <summary>The findings of a line, in the order of the rooms: steel, tape, lay, what stays clear, contact, life.</summary>
+    /// <summary>The findings of a line, in the order of the rooms: steel, hazards, tape, lay, what stays clear, contact, life, bare steel beside, paint over it.</summary>
     internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, RuleSet rules)
     {
         IEnumerable<Finding> lay = line.Lay.Judge(rules, line.Tag);
@@ -30,6 +30,7 @@ internal static class LineEstimator
         return
         [
             .. SteelFindings(line, rules),
+            .. HazardRules.Judge(line.Steel.Hazards, rules, line.Tag),
             .. StockRules.Judge(line.Lay.Stock, rules, line.Tag),
             .. FoilLimits.Judge(line.Lay, rules, line.Tag),
             .. WeldFindings(line, rules),
@@ -37,6 +38,7 @@ internal static class LineEstimator
             .. ClearFindings(line, rules),
             .. line.Contact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
+            .. BesideAndOver(line, life, rules),
         ];
     }
 
@@ -89,6 +91,27 @@ internal static class LineEstimator
         return clear.Count == 0
             ? []
             : clear.SelectMany(one => one.Judge(rules, line.Tag)).Append(rules[RuleIds.SteelLeftClear].State(line.Tag));
+    }
+
+    private static IEnumerable<Finding> BesideAndOver(SurveyLine line, LifeEstimate life, RuleSet rules)
+    {
+        foreach (Finding finding in line.Ends.SelectMany(end => end.Judge(rules, line.Tag + " (tape end)")))
+        {
+            yield return finding;
+        }
+
+        if (line.SteelStaysBareBeside)
+        {
+            yield return rules[RuleIds.LifeWithoutBareSteel].State(line.Tag);
+        }
+
+        if (line.PaintOver is { } paint)
+        {
+            foreach (Finding finding in new DuplexLife(life.Earliest, life.Latest, paint).Judge(rules, line.Tag))
+            {
+                yield return finding;
+            }
+        }
     }
 
     private static IEnumerable<Finding> WeldFindings(SurveyLine line, RuleSet rules)

@@ -1,4 +1,5 @@
 using SacrificialTape.Exposure;
+using SacrificialTape.Galvanic;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.Surfaces;
@@ -18,6 +19,8 @@ public sealed record LineNeeds
     /// <param name="welds">The weld seams; left out: none.</param>
     /// <param name="layersWanted">The least number of layers wanted over any spot.</param>
     /// <param name="spots">Spots that stay clear; left out: none.</param>
+    /// <param name="ends">Where tape ends beside steel; left out: no steel stays bare there.</param>
+    /// <param name="paintOver">The paint that goes over the tape; left out: none.</param>
     /// <exception cref="ArgumentException">The tag is empty.</exception>
     public LineNeeds(
         string tag,
@@ -26,7 +29,9 @@ public sealed record LineNeeds
         SteelCondition? steel = null,
         WeldWork? welds = null,
         int layersWanted = 1,
-        ValueList<StayClear>? spots = null)
+        ValueList<StayClear>? spots = null,
+        ValueList<TapeEnd>? ends = null,
+        PaintFilm? paintOver = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(exposure);
@@ -37,6 +42,8 @@ public sealed record LineNeeds
         this.Welds = welds;
         this.LayersWanted = layersWanted;
         this.Spots = spots ?? ValueList<StayClear>.Empty;
+        this.Ends = ends ?? ValueList<TapeEnd>.Empty;
+        this.PaintOver = paintOver;
     }
 
     /// <summary>Its name on site.</summary>
@@ -60,11 +67,17 @@ public sealed record LineNeeds
     /// <summary>Spots that stay clear.</summary>
     public ValueList<StayClear> Spots { get; }
 
+    /// <summary>Where tape ends beside steel.</summary>
+    public ValueList<TapeEnd> Ends { get; }
+
+    /// <summary>The paint that goes over the tape, if any.</summary>
+    public PaintFilm? PaintOver { get; }
+
     /// <summary>The line with a lay.</summary>
     /// <param name="lay">The lay.</param>
     /// <exception cref="ArgumentException">A value is outside its range, or the spots do not fit the surface.</exception>
     public SurveyLine With(ILay lay) => new(
-        this.Tag, lay, this.Exposure, this.RequiredLife, this.Steel, this.Welds, this.LayersWanted, this.Spots);
+        this.Tag, lay, this.Exposure, this.RequiredLife, this.Steel, this.Welds, this.LayersWanted, this.Spots, this.Ends, this.PaintOver);
 
     /// <summary>Tag and required life in a few words.</summary>
     public override string ToString() => $"{this.Tag}: {this.RequiredLife} in {this.Exposure.Name}";

@@ -16,13 +16,15 @@ public sealed record SteelCondition
     /// <param name="serviceTemperature">Highest temperature of the surface in service, if known.</param>
     /// <param name="wetInService">Whether the surface is wet at that temperature.</param>
     /// <param name="orientation">How the line runs.</param>
+    /// <param name="hazards">What round it can harm people, zinc or steel; left out: nothing known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public SteelCondition(
         SubstrateMetal metal = SubstrateMetal.CarbonSteel,
         ContactWindows? windowsInPaint = null,
         Temperature? serviceTemperature = null,
         bool wetInService = false,
-        Orientation orientation = Orientation.Horizontal)
+        Orientation orientation = Orientation.Horizontal,
+        LineHazards? hazards = null)
     {
         this.Metal = Enum.IsDefined(metal)
             ? metal
@@ -32,6 +34,7 @@ public sealed record SteelCondition
         this.Orientation = Enum.IsDefined(orientation)
             ? orientation
             : throw new ArgumentOutOfRangeException(nameof(orientation), orientation, "Not an orientation known here.");
+        this.Hazards = hazards ?? LineHazards.None;
         if (serviceTemperature is { } given)
         {
             this.serviceDegC = new StoredNumber(AcceptedRange.Between(-60, 400, "degC")
@@ -58,6 +61,9 @@ public sealed record SteelCondition
     /// <summary>How the line runs.</summary>
     public Orientation Orientation { get; }
 
+    /// <summary>What round it can harm people, zinc or steel.</summary>
+    public LineHazards Hazards { get; }
+
     /// <summary>What was found, in a few words.</summary>
-    public override string ToString() => $"{this.Metal}, {this.WindowsInPaint?.ToString() ?? "bare"}, {this.Orientation}{(this.serviceDegC.IsSet ? $", {MeasureText.Write(this.serviceDegC.Bare, TradeUnit.DegreeCelsius, 6)}{(this.WetInService ? " wet" : string.Empty)}" : string.Empty)}";
+    public override string ToString() => $"{this.Metal}, {this.WindowsInPaint?.ToString() ?? "bare"}, {this.Orientation}{(this.serviceDegC.IsSet ? $", {MeasureText.Write(this.serviceDegC.Bare, TradeUnit.DegreeCelsius, 6)}{(this.WetInService ? " wet" : string.Empty)}" : string.Empty)}{(this.Hazards.Any ? $", {this.Hazards}" : string.Empty)}";
 }

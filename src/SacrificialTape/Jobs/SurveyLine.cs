@@ -1,5 +1,6 @@
 using SacrificialTape.Contact;
 using SacrificialTape.Exposure;
+using SacrificialTape.Galvanic;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
@@ -23,6 +24,8 @@ public sealed record SurveyLine
     /// <param name="spots">
     /// Spots that stay clear; left out: none. Bands all round a pipe belong to its lay: see <see cref="InterruptedLay"/>.
     /// </param>
+    /// <param name="ends">Where tape ends beside steel; left out: no steel stays bare there.</param>
+    /// <param name="paintOver">The paint that goes over the tape; left out: none.</param>
     /// <exception cref="ArgumentException">The tag is empty, or a band stands among the spots.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value is outside its range, the lay has more than 100 layers everywhere, the spots with their margins are not
@@ -36,7 +39,9 @@ public sealed record SurveyLine
         SteelCondition? steel = null,
         WeldWork? welds = null,
         int layersWanted = 1,
-        ValueList<StayClear>? spots = null)
+        ValueList<StayClear>? spots = null,
+        ValueList<TapeEnd>? ends = null,
+        PaintFilm? paintOver = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(lay);
@@ -56,6 +61,8 @@ public sealed record SurveyLine
         this.Welds = welds;
         this.LayersWanted = layersWanted;
         this.Spots = spots ?? ValueList<StayClear>.Empty;
+        this.Ends = ends ?? ValueList<TapeEnd>.Empty;
+        this.PaintOver = paintOver;
         if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
         {
             throw new ArgumentException(
@@ -97,6 +104,12 @@ public sealed record SurveyLine
     /// <summary>Spots that stay clear.</summary>
     public ValueList<StayClear> Spots { get; }
 
+    /// <summary>Where tape ends beside steel.</summary>
+    public ValueList<TapeEnd> Ends { get; }
+
+    /// <summary>The paint that goes over the tape, if any.</summary>
+    public PaintFilm? PaintOver { get; }
+
     /// <summary>All that stays clear: the bands of an interrupted pipe, then the spots.</summary>
     public ValueList<StayClear> LeftClear => this.Lay is InterruptedLay interrupted
         ? new ValueList<StayClear>(interrupted.Pipe.Bands.Concat(this.Spots))
@@ -104,6 +117,8 @@ public sealed record SurveyLine
 
     /// <summary>The strips of the lay; what is cut out over spots is trim.</summary>
     internal ValueList<Strip> LayStrips { get; }
+
+    internal bool SteelStaysBareBeside => this.Ends.Any(static end => end.Feed is not null);
 
     internal double SpotM2 { get; }
 

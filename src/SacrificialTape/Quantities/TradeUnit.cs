@@ -127,4 +127,10 @@ public enum TradeUnit
 
     /// <summary>Square metre per second.</summary>
     SquareMeterPerSecond,
+
+    /// <summary>Megapascal.</summary>
+    Megapascal,
+
+    /// <summary>Vickers hardness, HV.</summary>
+    VickersHardness,
 }

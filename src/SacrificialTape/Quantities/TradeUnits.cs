@@ -49,6 +49,8 @@ internal static class TradeUnits
         TradeUnit.CoulombPerMole => "C/mol",
         TradeUnit.MolePerCubicMeter => "mol/m3",
         TradeUnit.SquareMeterPerSecond => "m2/s",
+        TradeUnit.Megapascal => "MPa",
+        TradeUnit.VickersHardness => "HV",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 

@@ -98,6 +98,8 @@ internal static class UnitConversions
     /// Scales with another zero are shifted in decimal: 273.45 K is 0.3 degC, while the difference of the two doubles
     /// has lost the digits that make it equal to 0.3 degC.
     /// </summary>
+    internal static double Megapascals(Pressure pressure) => (double)pressure.Megapascals;
+
     internal static double DegreesCelsius(Temperature temperature)
     {
         double value = (double)temperature.Value;

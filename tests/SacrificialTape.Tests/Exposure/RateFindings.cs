@@ -39,6 +39,7 @@ public sealed class RateFindings
         var estimate = new DoseResponse(Metal.Zinc, SiteCase.Of(10, 75, 10, 3));
         Assert.True(Has(FirstYearRate.From(estimate), RuleIds.RecalledRate));
         Assert.True(Has(FirstYearRate.From(new DoseResponse(Metal.CarbonSteel, estimate.Atmosphere)), RuleIds.RecalledRate));
+        Assert.False(Has(FirstYearRate.FromCategory(CorrosivityCategory.C3, Metal.Zinc), RuleIds.RecalledRate));
         Assert.True(Has(FirstYearRate.FromCategory(CorrosivityCategory.CX, Metal.Zinc), RuleIds.RecalledCategory));
         foreach (WaterKind water in Enum.GetValues<WaterKind>())
         {
