@@ -68,6 +68,9 @@ public class ProseTests
         double rate = median * Math.Exp(1.2816 * spread);
         Says(Page, $"= {median:0.0000}$ and $s = \\ln 3/(2 \\cdot 1.6449) = {spread:0.0000}$");
         Says(Page, $"the rate is $1.2124\\,e^{{{1.2816 * spread:0.0000}}} = {rate:0.0000}$, and $80/1.8601 = {80 / rate:0.0}$ years");
+    }
+
+    [Fact]
     public void Paint_over_zinc_by_hand()
     {
         double zinc = 80 / 2.1;
