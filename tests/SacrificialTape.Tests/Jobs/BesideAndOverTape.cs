@@ -61,6 +61,11 @@ public sealed class BesideAndOverTape
         Assert.Contains("no alkyd", last.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Cautions_come_before_all_work_and_paint_after_it() => Assert.Equal(
+        [CrewActivity.Cautions, CrewActivity.Clean, CrewActivity.Lay, CrewActivity.RollDown, CrewActivity.Look, CrewActivity.Paint],
+        Of([new TapeEnd(Mm(5), Mm(20))], new PaintFilm(Years(8), Years(12))).CrewSteps.Select(static step => step.Activity));
+
     private static Lifetime Years(double years) => Lifetime.Of(Duration.FromYears365(years));
 
     private static SurveyLine Line(ValueList<TapeEnd>? ends = null, PaintFilm? paint = null, double years = 10) => new(
