@@ -93,6 +93,14 @@ public readonly record struct SpiralGeometry : IHasWorkings
 
     private double DiameterMm => this.diameterMm.Read(nameof(SpiralGeometry));
 
+    /// <summary>Two are equal when pipe, strip and setting are: what follows from them is not compared, since its last digits may differ.</summary>
+    /// <param name="other">The other one.</param>
+    public bool Equals(SpiralGeometry other) =>
+        this.diameterMm.Equals(other.diameterMm) && this.widthMm.Equals(other.widthMm) && this.setting.Equals(other.setting);
+
+    /// <summary>The hash of pipe, strip and setting.</summary>
+    public override int GetHashCode() => HashCode.Combine(this.diameterMm, this.widthMm, this.setting);
+
     /// <inheritdoc/>
     public Workings ShowWorkings()
     {
