@@ -106,7 +106,7 @@ public sealed record PanelLay : ILay
     /// <inheritdoc/>
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"Snap lines along the {this.Way}, {this.Stock.WidthMm - this.lapMm.Bare:0.0} mm apart, from one edge of the panel. Lay {this.SideBySide} strip(s) to them (lap {this.lapMm.Bare:0.0} mm) and trim them at the edge. {this.Order} {this.AtOpenings}Roll down with a magnetic roller, tethered overhead (carbon steel only), edges with an edge roller.{this.Choices.Repeated}");
+        $"Snap lines along the {this.Way}, {this.Stock.WidthMm - this.lapMm.Bare:0.0} mm apart, from one edge of the panel. Lay {this.SideBySide} strip(s) to them (lap {this.lapMm.Bare:0.0} mm) and trim them at the edge. {this.Order} {this.AtOpenings}Press the edges down first with an edge roller.{this.Choices.Repeated}");
 
     private string Way => this.Direction == PanelDirection.AlongWidth ? "width" : "height";
 

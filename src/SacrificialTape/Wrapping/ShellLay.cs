@@ -104,7 +104,7 @@ public sealed record ShellLay : ILay
     /// <inheritdoc/>
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
-        $"{(this.Round ? this.OfCourses : this.OfStrips)} {this.PastSeams}{(this.Shell.Openings.Count == 0 ? string.Empty : "Lay over openings, cut them out to the neck or pad and press the rim down. ")}Roll down with a magnetic roller, tethered overhead (carbon steel only).{this.Choices.Repeated}");
+        $"{(this.Round ? this.OfCourses : this.OfStrips)} {this.PastSeams}{(this.Shell.Openings.Count == 0 ? string.Empty : "Lay over openings, cut them out to the neck or pad and press the rim down. ")}Press each down as it goes on, from its middle outward.{this.Choices.Repeated}");
 
     private bool Round => this.Direction == ShellDirection.Round;
 
