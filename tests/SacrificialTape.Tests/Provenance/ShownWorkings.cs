@@ -265,6 +265,13 @@ public sealed partial class ShownWorkings
         this.Of_zinc_beside_bare_steel(new LossCase(2, 10, 0.813));
         Of_charge_and_demand();
         Of_reach();
+        Of_zinc_and_paint_together();
+        Of_bounds_read_as_quantiles();
+        for (int kind = 0; kind < 8; kind++)
+        {
+            this.Of_a_life_with_its_uncertainty(new SpreadCase(1.5, 0.3, 100, 0.1, 0.8, 0.1, 0.813, 0.03, 2, 0.9, kind));
+        }
+
         IEnumerable<string> named =
             from type in Library.Assembly.GetTypes()
             from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
