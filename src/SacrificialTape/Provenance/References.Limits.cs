@@ -23,7 +23,7 @@ public static partial class References
     public static SourceReference ZincWaterAssociation { get; } = new(
         "galvanizers-water-ph",
         "American Galvanizers Association, performance in water environments",
-        "text on pH",
+        "text on pH, an excerpt",
         "Low rate of zinc from pH 5.5 to 12; sharp rise below 4 and above 12",
         SourceReading.FirstHand);
 
@@ -87,7 +87,7 @@ public static partial class References
     public static SourceReference WetStorageStain { get; } = new(
         "wet-storage-stain",
         "American Galvanizers Association; Galvanizers Association of Australia, wet storage stain",
-        "texts on its cause",
+        "texts on its cause, excerpts",
         "Zinc that stays wet without moving air forms no protective film and can be lost in a short time",
         SourceReading.FirstHand);
 
@@ -151,7 +151,7 @@ public static partial class References
     public static SourceReference DuplexTradeAssociation { get; } = new(
         "duplex-galvanizers",
         "American Galvanizers Association, duplex systems",
-        "synergistic effect",
+        "synergistic effect, an excerpt",
         "1.5 to 2.3 times the sum of both lives",
         SourceReading.FirstHand);
 
