@@ -42,8 +42,7 @@ public sealed record BendRingLay : ILay
         this.Bend = bend;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         double widest = WidestMm(bend, 1, 1, default(NoSteps));
         AcceptedRange.Inside(0, widest * (1 - WithAllowance.RelativeAllowance), "mm").Noting("wider strips fold on this bend").Check(stock.WidthMm, nameof(stock));
         Solution solved = this.Solve(default(NoSteps));

@@ -47,8 +47,7 @@ public sealed record BendSpiralLay : ILay
         this.Bend = bend;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         double circumference = PipeKernel.CircumferenceMm(bend.DiameterMm, default(NoSteps));
         AcceptedRange.Between(Math.Max(0, stock.WidthMm - (circumference * (1 - WithAllowance.RelativeAllowance))), stock.WidthMm, "mm")
             .Noting("with less the strip advances by more than the pipe is round; take rings on this bend")

@@ -38,8 +38,7 @@ public sealed record CorrugatedLay : ILay
             ? direction
             : throw new ArgumentOutOfRangeException(nameof(direction), direction, "Not a direction known here.");
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         ParallelCut cut = this.Cut(default(NoSteps));
         this.SideBySide = cut.SideBySide;
         this.lapMm = new StoredNumber(cut.LapMm);

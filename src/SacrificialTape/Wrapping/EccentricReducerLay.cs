@@ -30,7 +30,7 @@ public sealed record EccentricReducerLay : ILay
     /// <param name="leastLap">The least lap between neighbours, at the large end; zero or more, less than the strip is wide.</param>
     /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
     /// <exception cref="ArgumentOutOfRangeException">
-    /// The lap is outside its range, takes over 10 000 strips, or the strip is so wide that its edges leave the reducer
+    /// The lap is outside its range, takes over 100 000 strips, or the strip is so wide that its edges leave the reducer
     /// before its ends.
     /// </exception>
     public EccentricReducerLay(EccentricReducer reducer, StripStock stock, Length leastLap, LayChoices? choices = null)
@@ -40,8 +40,7 @@ public sealed record EccentricReducerLay : ILay
         this.Reducer = reducer;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         Solution? solution = this.Solve(default(NoSteps));
         if (solution is not { } solved)
         {

@@ -36,8 +36,7 @@ public sealed record FlangeLay : ILay
         this.Flange = flange;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         (ParallelCut? rim, FaceCut? back, FaceCut? front) = this.Cut(default(NoSteps));
         this.RimRings = rim?.SideBySide ?? 0;
         this.BackStrips = back?.SideBySide ?? 0;

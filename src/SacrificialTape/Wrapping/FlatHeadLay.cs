@@ -32,8 +32,7 @@ public sealed record FlatHeadLay : ILay
         this.Head = head;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         (FaceCut face, ParallelCut? rim) = this.Cut(default(NoSteps));
         this.FaceStrips = face.SideBySide;
         this.faceLapMm = new StoredNumber(face.LapMm);

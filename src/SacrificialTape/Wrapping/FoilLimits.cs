@@ -34,6 +34,7 @@ internal static class FoilLimits
         ConcentricReducer reducer => reducer.SmallMm,
         EccentricReducer reducer => reducer.SmallMm,
         TaperedColumn column => UnitConversions.Millimeters(column.TopOutsideDiameter),
+        Shell shell => UnitConversions.Millimeters(shell.OutsideDiameter),
         CircularHollowSection section => UnitConversions.Millimeters(section.OutsideDiameter),
         _ => null,
     };

@@ -32,8 +32,7 @@ public sealed record MeasuredAreaLay : ILay
         this.Area = area;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.lapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(lap), nameof(lap)));
+        this.lapMm = new StoredNumber(AcceptedLap.Mm(stock, lap, nameof(lap)));
         (double length, double layers) = this.Solve(default(NoSteps));
         this.LayersEverywhere = (int)layers;
 

@@ -31,7 +31,7 @@ public sealed record MitredBendLay : ILay
     /// <param name="leastLap">The least lap between rings, and on the straight pipe's tape; zero or more, less than the strip is wide.</param>
     /// <param name="weldLap">How far the tape of each piece reaches past the weld; zero or more, at most half of a middle piece's inside.</param>
     /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or a piece takes over 10 000 rings.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or a piece takes over 100 000 rings.</exception>
     public MitredBendLay(MitredBend bend, StripStock stock, Length leastLap, Length weldLap, LayChoices? choices = null)
     {
         ArgumentNullException.ThrowIfNull(bend);
@@ -39,8 +39,7 @@ public sealed record MitredBendLay : ILay
         this.Bend = bend;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         this.weldLapMm = new StoredNumber(AcceptedRange.Between(0, UnitConversions.Millimeters(bend.PieceInside) / 2, "mm")
             .Noting("no more than an end piece is long on the inside of the bend")
             .Check(UnitConversions.Millimeters(weldLap), nameof(weldLap)));

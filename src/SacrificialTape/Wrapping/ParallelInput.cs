@@ -1,4 +1,3 @@
-using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using UnitsNet;
@@ -12,8 +11,7 @@ internal readonly record struct ParallelInput(StraightPipe Pipe, StripStock Stoc
     {
         ArgumentNullException.ThrowIfNull(pipe);
         ArgumentNullException.ThrowIfNull(stock);
-        double lap = AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap));
+        double lap = AcceptedLap.Mm(stock, leastLap, nameof(leastLap));
         return new(pipe, stock, lap, choices ?? LayChoices.Default);
     }
 }

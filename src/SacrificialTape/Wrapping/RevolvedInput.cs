@@ -16,8 +16,7 @@ internal readonly record struct RevolvedInput(
     {
         Meridian meridian = Meridian.Of(surface, nameof(surface));
         ArgumentNullException.ThrowIfNull(stock);
-        double lap = AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap));
+        double lap = AcceptedLap.Mm(stock, leastLap, nameof(leastLap));
         if (meridian.Closes)
         {
             // The disc on the crown is as wide as the strip and must not hang over the edge of the dish.

@@ -53,8 +53,7 @@ public sealed record SectionLay : ILay, IFolds
         this.Stock = stock;
         this.Pattern = Enum.IsDefined(pattern) ? pattern : throw new ArgumentOutOfRangeException(nameof(pattern), pattern, "Not a pattern known here.");
         this.Choices = choices ?? LayChoices.Default;
-        double lap = AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap));
+        double lap = AcceptedLap.Mm(stock, leastLap, nameof(leastLap));
         this.askedLapMm = new StoredNumber(lap);
         double clearance = AcceptedRange.AtLeast(0, "mm")
             .Check(foldClearance is { } stated ? UnitConversions.Millimeters(stated) : lap, nameof(foldClearance));

@@ -35,8 +35,7 @@ public sealed record SectionRingLay : ILay, IFolds
         this.Section = section;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         double face = SectionPlaces.WidestFaceMm(section.Outline(default(NoSteps)));
         if (!WithAllowance.AtMost(this.Choices.EndLapMm, face))
         {

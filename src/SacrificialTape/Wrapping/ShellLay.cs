@@ -44,8 +44,7 @@ public sealed record ShellLay : ILay
             ? direction
             : throw new ArgumentOutOfRangeException(nameof(direction), direction, "Not a direction known here.");
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         this.pastMm = new StoredNumber(AcceptedRange.Between(0, stock.WidthMm, "mm").Noting("at most the strip's width")
             .Check(UnitConversions.Millimeters(lapPastSeams ?? Length.Zero), nameof(lapPastSeams)));
         ParallelCut cut = this.Cut(default(NoSteps));

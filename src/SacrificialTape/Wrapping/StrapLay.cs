@@ -37,8 +37,7 @@ public sealed record StrapLay : ILay, IFolds
         this.Strap = strap;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         var strips = new List<Strip>();
         Solution solved = this.Solve(default(NoSteps), strips);
         this.outerLapMm = new StoredNumber(solved.OuterLapMm);

@@ -33,7 +33,7 @@ public sealed record TeeLay : ILay
     /// <param name="leastLap">The least lap between rings, and on the tape of the branch pipe; zero or more, less than the strip is wide.</param>
     /// <param name="saddleLap">How far the branch's strips reach onto the run, square to the saddle line: zero to half of the run's diameter.</param>
     /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or run or branch takes over 10 000 rings.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or run or branch takes over 100 000 rings.</exception>
     public TeeLay(Tee tee, StripStock stock, Length leastLap, Length saddleLap, LayChoices? choices = null)
     {
         ArgumentNullException.ThrowIfNull(tee);
@@ -41,8 +41,7 @@ public sealed record TeeLay : ILay
         this.Tee = tee;
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
-        this.askedLapMm = new StoredNumber(AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("less than the strip is wide")
-            .Check(UnitConversions.Millimeters(leastLap), nameof(leastLap)));
+        this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
         this.saddleLapMm = new StoredNumber(AcceptedRange.Between(0, tee.RunMm / 2, "mm").Noting("half of the run's diameter")
             .Check(UnitConversions.Millimeters(saddleLap), nameof(saddleLap)));
         Solution solved = this.Solve(default(NoSteps));
