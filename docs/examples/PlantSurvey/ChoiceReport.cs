@@ -33,7 +33,7 @@ internal static class ChoiceReport
         try
         {
             choice = TapeChoice.Among(
-                new LineNeeds(tag, line.Exposure, line.RequiredLife, line.Steel, line.Welds, line.LayersWanted, line.Spots),
+                line.Needs,
                 new ChoiceOptions(
                     new ValueList<StripStock>(survey.Stock),
                     [Length.FromMillimeters(10), Length.FromMillimeters(12), Length.FromMillimeters(15), Length.FromMillimeters(20)],

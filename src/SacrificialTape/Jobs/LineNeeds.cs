@@ -8,7 +8,7 @@ using SacrificialTape.Wrapping;
 namespace SacrificialTape.Jobs;
 
 /// <summary>A survey line before its lay is chosen: where it stands, how long it must last, what was found of it.</summary>
-/// <remarks>The values are checked when a line is made of them: see <see cref="SurveyLine"/>.</remarks>
+/// <remarks>Layers wanted: 1 to 20. Required life: more than zero, or unlimited.</remarks>
 public sealed record LineNeeds
 {
     /// <summary>Describes the needs of a line.</summary>
@@ -18,10 +18,13 @@ public sealed record LineNeeds
     /// <param name="steel">What the survey found of the steel; left out: bare carbon steel, level.</param>
     /// <param name="welds">The weld seams; left out: none.</param>
     /// <param name="layersWanted">The least number of layers wanted over any spot.</param>
-    /// <param name="spots">Spots that stay clear; left out: none.</param>
+    /// <param name="spots">
+    /// Spots that stay clear; left out: none. Bands all round a pipe belong to its lay: see <see cref="InterruptedLay"/>.
+    /// </param>
     /// <param name="ends">Where tape ends beside steel; left out: no steel stays bare there.</param>
     /// <param name="paintOver">The paint that goes over the tape; left out: none.</param>
-    /// <exception cref="ArgumentException">The tag is empty.</exception>
+    /// <exception cref="ArgumentException">The tag is empty, or a band stands among the spots.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public LineNeeds(
         string tag,
         ZincExposure exposure,
@@ -35,6 +38,12 @@ public sealed record LineNeeds
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(exposure);
+        if (!requiredLife.IsUnlimited)
+        {
+            AcceptedRange.Above(0, "a").Check(requiredLife.Years, nameof(requiredLife));
+        }
+
+        AcceptedRange.Between(1, 20, "layers").Check(layersWanted);
         this.Tag = tag;
         this.Exposure = exposure;
         this.RequiredLife = requiredLife;
@@ -44,6 +53,11 @@ public sealed record LineNeeds
         this.Spots = spots ?? ValueList<StayClear>.Empty;
         this.Ends = ends ?? ValueList<TapeEnd>.Empty;
         this.PaintOver = paintOver;
+        if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
+        {
+            throw new ArgumentException(
+                $"A band parts the pipe: give it to an InterruptedPipe and lay that with an InterruptedLay, here only spots: {band}.", nameof(spots));
+        }
     }
 
     /// <summary>Its name on site.</summary>
@@ -75,9 +89,8 @@ public sealed record LineNeeds
 
     /// <summary>The line with a lay.</summary>
     /// <param name="lay">The lay.</param>
-    /// <exception cref="ArgumentException">A value is outside its range, or the spots do not fit the surface.</exception>
-    public SurveyLine With(ILay lay) => new(
-        this.Tag, lay, this.Exposure, this.RequiredLife, this.Steel, this.Welds, this.LayersWanted, this.Spots, this.Ends, this.PaintOver);
+    /// <exception cref="ArgumentOutOfRangeException">The lay has too many layers, or spots or windows do not fit the surface.</exception>
+    public SurveyLine With(ILay lay) => new(this, lay);
 
     /// <summary>Tag and required life in a few words.</summary>
     public override string ToString() => $"{this.Tag}: {this.RequiredLife} in {this.Exposure.Name}";

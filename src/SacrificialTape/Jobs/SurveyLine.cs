@@ -42,73 +42,67 @@ public sealed record SurveyLine
         ValueList<StayClear>? spots = null,
         ValueList<TapeEnd>? ends = null,
         PaintFilm? paintOver = null)
+        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver), lay)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(tag);
+    }
+
+    /// <summary>Describes a line by its needs and its lay.</summary>
+    /// <param name="needs">Where it stands, how long it must last, what was found of it.</param>
+    /// <param name="lay">The surface and the strips on it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The lay has more than 100 layers everywhere, the spots with their margins are not smaller than the surface, or the
+    /// contact windows are larger than what is covered of it.
+    /// </exception>
+    public SurveyLine(LineNeeds needs, ILay lay)
+    {
+        ArgumentNullException.ThrowIfNull(needs);
         ArgumentNullException.ThrowIfNull(lay);
-        ArgumentNullException.ThrowIfNull(exposure);
-        if (!requiredLife.IsUnlimited)
-        {
-            AcceptedRange.Above(0, "a").Check(requiredLife.Years, nameof(requiredLife));
-        }
-
-        AcceptedRange.Between(1, 20, "layers").Check(layersWanted);
         AcceptedRange.Between(0, LifeEstimate.MostLayers, "layers everywhere").Check(lay.LayersEverywhere, nameof(lay));
-        this.Tag = tag;
+        this.Needs = needs;
         this.Lay = lay;
-        this.Exposure = exposure;
-        this.RequiredLife = requiredLife;
-        this.Steel = steel ?? SteelCondition.Bare;
-        this.Welds = welds;
-        this.LayersWanted = layersWanted;
-        this.Spots = spots ?? ValueList<StayClear>.Empty;
-        this.Ends = ends ?? ValueList<TapeEnd>.Empty;
-        this.PaintOver = paintOver;
-        if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
-        {
-            throw new ArgumentException(
-                $"A band parts the pipe: give it to an InterruptedPipe and lay that with an InterruptedLay, here only spots: {band}.", nameof(spots));
-        }
-
         this.AreaM2 = UnitConversions.SquareMeters(lay.Surface.Area);
         this.SpotM2 = this.Spots.Sum(static spot => spot.SpotM2);
         if (this.SpotM2 > 0)
         {
-            AcceptedRange.FromBelow(0, this.AreaM2, "m2").Noting("the area of " + lay.Surface.Description).Check(this.SpotM2, nameof(spots));
+            AcceptedRange.FromBelow(0, this.AreaM2, "m2").Noting("the area of " + lay.Surface.Description).Check(this.SpotM2, "spots");
         }
 
         this.LayStrips = this.Spots.Count == 0 ? lay.Strips : new ValueList<Strip>(lay.Strips.Select(strip => strip.CutOut(this.CutOutShare)));
         this.Contact = this.Steel.WindowsInPaint is { } windows ? new BareContact(UnitsNet.Area.FromSquareMeters(this.CoveredM2), windows) : null;
     }
 
-    /// <summary>Its name on site.</summary>
-    public string Tag { get; }
+    /// <summary>Where it stands, how long it must last, what was found of it.</summary>
+    public LineNeeds Needs { get; }
 
     /// <summary>The surface and the strips on it.</summary>
     public ILay Lay { get; }
 
-    /// <summary>Where it stands.</summary>
-    public ZincExposure Exposure { get; }
+    /// <inheritdoc cref="LineNeeds.Tag"/>
+    public string Tag => this.Needs.Tag;
 
-    /// <summary>How long the zinc must last.</summary>
-    public Lifetime RequiredLife { get; }
+    /// <inheritdoc cref="LineNeeds.Exposure"/>
+    public ZincExposure Exposure => this.Needs.Exposure;
 
-    /// <summary>What the survey found of the steel.</summary>
-    public SteelCondition Steel { get; }
+    /// <inheritdoc cref="LineNeeds.RequiredLife"/>
+    public Lifetime RequiredLife => this.Needs.RequiredLife;
 
-    /// <summary>The weld seams, if any.</summary>
-    public WeldWork? Welds { get; }
+    /// <inheritdoc cref="LineNeeds.Steel"/>
+    public SteelCondition Steel => this.Needs.Steel;
 
-    /// <summary>The least number of layers wanted over any spot.</summary>
-    public int LayersWanted { get; }
+    /// <inheritdoc cref="LineNeeds.Welds"/>
+    public WeldWork? Welds => this.Needs.Welds;
 
-    /// <summary>Spots that stay clear.</summary>
-    public ValueList<StayClear> Spots { get; }
+    /// <inheritdoc cref="LineNeeds.LayersWanted"/>
+    public int LayersWanted => this.Needs.LayersWanted;
 
-    /// <summary>Where tape ends beside steel.</summary>
-    public ValueList<TapeEnd> Ends { get; }
+    /// <inheritdoc cref="LineNeeds.Spots"/>
+    public ValueList<StayClear> Spots => this.Needs.Spots;
 
-    /// <summary>The paint that goes over the tape, if any.</summary>
-    public PaintFilm? PaintOver { get; }
+    /// <inheritdoc cref="LineNeeds.Ends"/>
+    public ValueList<TapeEnd> Ends => this.Needs.Ends;
+
+    /// <inheritdoc cref="LineNeeds.PaintOver"/>
+    public PaintFilm? PaintOver => this.Needs.PaintOver;
 
     /// <summary>All that stays clear: the bands of an interrupted pipe, then the spots.</summary>
     public ValueList<StayClear> LeftClear => this.Lay is InterruptedLay interrupted

@@ -167,6 +167,16 @@ public sealed class ChoosingATape
     }
 
     [Fact]
+    public void Needs_that_no_lay_can_meet_are_refused_before_any_is_tried()
+    {
+        static LineNeeds Of(double years, int layers = 1, ValueList<StayClear>? spots = null) => new(
+            "A", ZincExposure.FromCategory(CorrosivityCategory.C3), Lifetime.Of(Duration.FromYears365(years)), layersWanted: layers, spots: spots);
+        Errors.Refused(static () => Of(0), "requiredLife", "0 a is outside", "more than 0 a");
+        Errors.Refused(static () => Of(10, 0), "layersWanted", "0 layers is outside");
+        Assert.Equal("spots", Assert.Throws<ArgumentException>(static () => Of(10, 1, [StayClear.Band(StayClearKind.FlangedJoint, Mm(100))])).ParamName);
+    }
+
+    [Fact]
     public void Bad_options_are_refused()
     {
         ValueList<StripStock> stock = [Stock(100, 10)];
