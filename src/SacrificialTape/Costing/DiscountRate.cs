@@ -11,7 +11,7 @@ namespace SacrificialTape.Costing;
 public readonly record struct DiscountRate
 {
     private static readonly AcceptedRange Accepted =
-        AcceptedRange.Inside(-1, 1, "(a fraction of 1 per year; write 0.05 for 5 %)");
+        AcceptedRange.Inside(-1, 1, string.Empty).Noting("a fraction of 1 per year; write 0.05 for 5 %");
 
     private readonly StoredNumber stored;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Tapes;
@@ -6,9 +7,12 @@ using UnitsNet;
 namespace SacrificialTape.ServiceLife;
 
 /// <summary>A coating of hot-dip zinc to compare a tape with.</summary>
-/// <remarks>Thickness more than zero. All of it is counted, as the life tables for such coatings do.</remarks>
+/// <remarks>Thickness more than zero, at most 1 mm; mass at most 7140 g/m2. All of it is counted, as the life tables for such coatings do.</remarks>
 public sealed record HotDipCoating
 {
+    private static readonly AcceptedRange AcceptedThickness = AcceptedRange.AboveUpTo(0, 1000, "um").Noting("610 g/m2 is a mass: state it as one");
+    private static readonly AcceptedRange AcceptedMass = AcceptedRange.AboveUpTo(0, 7140, "g/m2");
+
     private readonly StoredNumber um;
 
     private HotDipCoating(double um, Basis basis)
@@ -27,20 +31,20 @@ public sealed record HotDipCoating
     internal double Um => this.um.Bare;
 
     /// <summary>A coating of known thickness.</summary>
-    /// <param name="thickness">More than zero.</param>
+    /// <param name="thickness">More than zero, at most 1 mm.</param>
     /// <param name="note">How it is known.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The thickness is not positive.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The thickness is outside its range.</exception>
     public static HotDipCoating FromThickness(Length thickness, string note) => new(
-        AcceptedRange.Above(0, "um").Check(UnitConversions.Micrometers(thickness), nameof(thickness)), Basis.OwnExperience(note));
+        AcceptedThickness.Check(UnitConversions.Micrometers(thickness), nameof(thickness)), Basis.OwnExperience(note));
 
     /// <summary>A coating of known mass on one face, at 7.14 g/cm3 unless another density is stated.</summary>
-    /// <param name="mass">Mass per area of one face, more than zero.</param>
+    /// <param name="mass">Mass per area of one face, more than zero, at most 7140 g/m2.</param>
     /// <param name="note">How it is known.</param>
     /// <param name="density">ISO 1461 converts at 7.2 g/cm3; left out: 7.14 g/cm3.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Mass or density is not positive.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Mass or density is outside its range.</exception>
     public static HotDipCoating FromMass(AreaDensity mass, string note, Density? density = null)
     {
-        double grams = AcceptedRange.Above(0, "g/m2").Check(UnitConversions.GramsPerSquareMeter(mass), nameof(mass));
+        double grams = AcceptedMass.Check(UnitConversions.GramsPerSquareMeter(mass), nameof(mass));
         double rho = density is { } stated
             ? AcceptedRange.Above(0, "kg/m3").Check(UnitConversions.KilogramsPerCubicMeter(stated), nameof(density))
             : Zinc.KilogramsPerCubicMeter;
@@ -68,4 +72,8 @@ public sealed record HotDipCoating
         };
         return new(value == HotDipValue.Local ? local : mean, SpreadFormulas.Local);
     }
+
+    /// <summary>The thickness in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"hot-dip zinc {this.Um:0.###} um");
 }

@@ -6,7 +6,7 @@ namespace SacrificialTape.Surfaces;
 
 /// <summary>A flat ring, covered on one face less its openings.</summary>
 /// <remarks>
-/// Diameters: 1 mm to 100 m, the inside less than the outside. A rectangular opening without a place is held against the
+/// Outside diameter: 10 mm to 100 m; inside 1 mm and more, less than the outside. A rectangular opening without a place is held against the
 /// ring with either side towards the middle.
 /// </remarks>
 public sealed record AnnularPanel : Panel
@@ -23,7 +23,7 @@ public sealed record AnnularPanel : Panel
     public AnnularPanel(Length outsideDiameter, Length insideDiameter, ValueList<PanelOpening>? openings = null)
         : base(openings)
     {
-        double outside = FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter));
+        double outside = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         this.outsideMm = new StoredNumber(outside);
         this.insideMm = new StoredNumber(FittingRanges.LessThan(insideDiameter, outside, nameof(insideDiameter)));
         this.CheckOpenings(nameof(openings));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using UnitsNet;
 
@@ -59,4 +60,8 @@ public sealed record BasePlate
     internal double ThicknessMm => this.thicknessMm.Bare;
 
     internal double HoleMm => this.holeMm.Bare;
+
+    /// <summary>Dimensions in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"base plate {this.WidthMm:0.##} x {this.DepthMm:0.##} x {this.ThicknessMm:0.##} mm, {this.BoltHoles} hole(s) of {this.HoleMm:0.##} mm");
 }

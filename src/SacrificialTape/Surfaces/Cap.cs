@@ -28,7 +28,7 @@ public sealed record Cap : Head
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static Cap FromOutside(Length outsideDiameter, Length overallLength)
     {
-        double diameter = FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter));
+        double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         return new(diameter, FittingRanges.Within(UnitConversions.Millimeters(overallLength), diameter / 4, 100_000, nameof(overallLength)));
     }
 

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace SacrificialTape.Surfaces;
 
 /// <summary>A flat disc, covered on one face less its openings.</summary>
-/// <remarks>Diameter: 1 mm to 100 m.</remarks>
+/// <remarks>Diameter: 10 mm to 100 m.</remarks>
 public sealed record CircularPanel : Panel
 {
     private readonly StoredNumber diameterMm;
@@ -18,7 +18,7 @@ public sealed record CircularPanel : Panel
     public CircularPanel(Length diameter, ValueList<PanelOpening>? openings = null)
         : base(openings)
     {
-        this.diameterMm = new StoredNumber(FittingRanges.DiameterMm(diameter, nameof(diameter)));
+        this.diameterMm = new StoredNumber(FittingRanges.LargeDiameterMm(diameter, nameof(diameter)));
         this.CheckOpenings(nameof(openings));
     }
 

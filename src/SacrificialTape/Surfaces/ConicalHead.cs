@@ -27,7 +27,7 @@ public sealed record ConicalHead : Head
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static ConicalHead FromOutside(Length outsideDiameter, Length outsideDepth, Length straightFlange) => new(
-        FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter)),
+        FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter)),
         FittingRanges.ExtentMm(outsideDepth, nameof(outsideDepth)),
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));
 

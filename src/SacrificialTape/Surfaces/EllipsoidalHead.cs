@@ -35,7 +35,7 @@ public sealed record EllipsoidalHead : Head
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static EllipsoidalHead FromOutside(Length outsideDiameter, Length outsideDepth, Length straightFlange) => new(
-        FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter)),
+        FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter)),
         FittingRanges.ExtentMm(outsideDepth, nameof(outsideDepth)),
         0,
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));
@@ -47,7 +47,7 @@ public sealed record EllipsoidalHead : Head
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static EllipsoidalHead FromInside(Length insideDiameter, Length insideDepth, Length thickness, Length straightFlange) => new(
-        FittingRanges.DiameterMm(insideDiameter, nameof(insideDiameter)),
+        FittingRanges.LargeDiameterMm(insideDiameter, nameof(insideDiameter)),
         FittingRanges.ExtentMm(insideDepth, nameof(insideDepth)),
         FittingRanges.ThicknessMm(thickness, nameof(thickness)),
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));

@@ -6,8 +6,12 @@ namespace SacrificialTape.Surfaces;
 /// <summary>What is accepted as a dimension of a fitting, a head or a vessel.</summary>
 internal static class FittingRanges
 {
+    private const string SlipOfUnit = "smaller is taken for metres stated as millimetres";
+
     private static readonly AcceptedRange Diameter = AcceptedRange.Between(1, 100_000, "mm");
     private static readonly AcceptedRange Extent = AcceptedRange.Between(1, 1e6, "mm");
+    private static readonly AcceptedRange LargeDiameter = AcceptedRange.Between(10, 100_000, "mm").Noting(SlipOfUnit);
+    private static readonly AcceptedRange Side = AcceptedRange.Between(10, 1e6, "mm").Noting(SlipOfUnit);
     private static readonly AcceptedRange Flange = AcceptedRange.Between(0, 100_000, "mm");
     private static readonly AcceptedRange Plate = AcceptedRange.AboveUpTo(0, 1000, "mm");
 
@@ -18,6 +22,14 @@ internal static class FittingRanges
     /// <summary>A length, a depth or a radius: 1 mm to 1000 m.</summary>
     internal static double ExtentMm(Length given, string parameter) =>
         Extent.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A diameter of a head, a shell or a disc: 10 mm to 100 m.</summary>
+    internal static double LargeDiameterMm(Length given, string parameter) =>
+        LargeDiameter.Check(UnitConversions.Millimeters(given), parameter);
+
+    /// <summary>A side of a panel: 10 mm to 1000 m.</summary>
+    internal static double SideMm(Length given, string parameter) =>
+        Side.Check(UnitConversions.Millimeters(given), parameter);
 
     /// <summary>A straight flange, which a head may lack: 0 to 100 m.</summary>
     internal static double StraightFlangeMm(Length given, string parameter) =>

@@ -21,7 +21,7 @@ public sealed record FlatHead : Head
     /// <param name="straightFlange">Length of the straight flange, or height of the rim; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static FlatHead FromOutside(Length outsideDiameter, Length straightFlange) => new(
-        FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter)),
+        FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter)),
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));
 
     internal override double DishSquareMeters<TSteps>(TSteps steps) => HeadKernel.DiscSquareMeters(this.OutsideDiameterMm, steps);

@@ -10,7 +10,7 @@ namespace SacrificialTape.Surfaces;
 /// <para>The outside is what is covered and what <see cref="Surface.Area"/>, <see cref="Depth"/> and
 /// <see cref="OutsideDiameter"/> speak of. Drawings often dimension the inside: then the factory <c>FromInside</c> takes
 /// the inside dimensions and the plate thickness, and works out the outside.</para>
-/// <para>Diameter: 1 mm to 100 m. Depths and radii: up to 1000 m. Straight flange: 0 to 100 m. Thickness: more than 0, at
+/// <para>Diameter: 10 mm to 100 m. Depths and radii: up to 1000 m. Straight flange: 0 to 100 m. Thickness: more than 0, at
 /// most 1 m.</para>
 /// <para>The area is that of the finished head. A blank's area is smaller, since the plate stretches in forming.</para>
 /// </remarks>

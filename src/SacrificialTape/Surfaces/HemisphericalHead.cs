@@ -21,7 +21,7 @@ public sealed record HemisphericalHead : Head
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static HemisphericalHead FromOutside(Length outsideDiameter, Length straightFlange) => new(
-        FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter)),
+        FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter)),
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));
 
     /// <summary>A head dimensioned on its inside.</summary>
@@ -30,7 +30,7 @@ public sealed record HemisphericalHead : Head
     /// <param name="straightFlange">Length of the straight flange; may be zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static HemisphericalHead FromInside(Length insideDiameter, Length thickness, Length straightFlange) => new(
-        FittingRanges.DiameterMm(insideDiameter, nameof(insideDiameter)) + (2 * FittingRanges.ThicknessMm(thickness, nameof(thickness))),
+        FittingRanges.LargeDiameterMm(insideDiameter, nameof(insideDiameter)) + (2 * FittingRanges.ThicknessMm(thickness, nameof(thickness))),
         FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange)));
 
     internal override double DishSquareMeters<TSteps>(TSteps steps) =>

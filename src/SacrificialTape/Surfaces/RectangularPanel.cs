@@ -5,7 +5,7 @@ using UnitsNet;
 namespace SacrificialTape.Surfaces;
 
 /// <summary>A flat rectangular panel, covered on one face less its openings.</summary>
-/// <remarks>Width and height: 1 mm to 1000 m.</remarks>
+/// <remarks>Width and height: 10 mm to 1000 m.</remarks>
 public sealed record RectangularPanel : Panel
 {
     private readonly StoredNumber widthMm;
@@ -20,8 +20,8 @@ public sealed record RectangularPanel : Panel
     public RectangularPanel(Length width, Length height, ValueList<PanelOpening>? openings = null)
         : base(openings)
     {
-        this.widthMm = new StoredNumber(FittingRanges.ExtentMm(width, nameof(width)));
-        this.heightMm = new StoredNumber(FittingRanges.ExtentMm(height, nameof(height)));
+        this.widthMm = new StoredNumber(FittingRanges.SideMm(width, nameof(width)));
+        this.heightMm = new StoredNumber(FittingRanges.SideMm(height, nameof(height)));
         this.CheckOpenings(nameof(openings));
     }
 

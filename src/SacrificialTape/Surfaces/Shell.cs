@@ -7,7 +7,7 @@ namespace SacrificialTape.Surfaces;
 
 /// <summary>The cylindrical shell of a tank or vessel, upright or lying, covered on its outside less its openings.</summary>
 /// <remarks>
-/// Outside diameter: 1 mm to 100 m. Length or height: 1 mm to 1000 m. Each opening fits the shell, and together they
+/// Outside diameter: 10 mm to 100 m. Length or height: 1 mm to 1000 m. Each opening fits the shell, and together they
 /// leave some of it. That openings do not overlap one another is for whoever lists them to see to.
 /// </remarks>
 public sealed record Shell : Surface
@@ -24,7 +24,7 @@ public sealed record Shell : Surface
     /// <exception cref="ArgumentException">The openings leave nothing of the shell.</exception>
     public Shell(Length outsideDiameter, Length length, ShellAxis axis, ValueList<ShellOpening>? openings = null)
     {
-        double diameter = FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter));
+        double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         double height = FittingRanges.ExtentMm(length, nameof(length));
         this.diameterMm = new StoredNumber(diameter);
         this.lengthMm = new StoredNumber(height);

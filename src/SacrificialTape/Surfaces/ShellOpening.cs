@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -63,4 +64,7 @@ public sealed record ShellOpening
         where TSteps : struct, IStepRecorder => this.IsRound
         ? ShellKernel.RoundSquareMeters(shellMm, this.AlongMm, this.Count, steps)
         : ShellKernel.RectangularSquareMeters(this.AlongMm, this.AroundMm, this.Count, steps);
+
+    /// <summary>Count and size in a few words.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{this.Count} {(this.IsRound ? "round opening(s)" : "opening(s)")} {this.AlongMm:0.##}{(this.IsRound ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" x {this.AroundMm:0.##}"))} mm");
 }

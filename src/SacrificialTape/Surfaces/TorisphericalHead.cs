@@ -50,7 +50,7 @@ public sealed record TorisphericalHead : Head
     public static TorisphericalHead FromOutside(
         Length outsideDiameter, Length outsideCrownRadius, Length outsideKnuckleRadius, Length straightFlange)
     {
-        double diameter = FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter));
+        double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         return new(
             diameter,
             FittingRanges.Within(UnitConversions.Millimeters(outsideCrownRadius), diameter / 2, MostMm, nameof(outsideCrownRadius)),
@@ -68,7 +68,7 @@ public sealed record TorisphericalHead : Head
     public static TorisphericalHead FromInside(
         Length insideDiameter, Length insideCrownRadius, Length insideKnuckleRadius, Length thickness, Length straightFlange)
     {
-        double diameter = FittingRanges.DiameterMm(insideDiameter, nameof(insideDiameter));
+        double diameter = FittingRanges.LargeDiameterMm(insideDiameter, nameof(insideDiameter));
         double crown = FittingRanges.Within(
             UnitConversions.Millimeters(insideCrownRadius), diameter / 2, MostMm, nameof(insideCrownRadius));
         double knuckle = FittingRanges.Within(
@@ -101,7 +101,7 @@ public sealed record TorisphericalHead : Head
     private static TorisphericalHead ByOutsideDiameter(
         Length outsideDiameter, double crownShare, double knuckleShare, Length thickness, Length straightFlange, Basis form)
     {
-        double diameter = FittingRanges.DiameterMm(outsideDiameter, nameof(outsideDiameter));
+        double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         double plate = FittingRanges.ThicknessMm(thickness, nameof(thickness));
         _ = FittingRanges.Within(plate, 0, diameter * (0.5 - knuckleShare), nameof(thickness));
         return new(

@@ -122,6 +122,7 @@ public sealed class Interest
     {
         DiscountRate rate = DiscountRate.FromFractionPerYear(0.05);
         Errors.Refused(() => new TimeValue(rate, Lifetime.Of(Duration.Zero)), "time", "0 a", "more than 0 and at most 10000 a");
+        Errors.Refused(static () => DiscountRate.FromFractionPerYear(5), "value", "5 is outside the accepted range: more than -1 and less than 1 (a fraction of 1 per year; write 0.05 for 5 %)");
         Errors.Refused(static () => new TimeValue(DiscountRate.FromFractionPerYear(0), Lifetime.Unlimited), "rate", "more than 0 per year (for a time without end)");
         Assert.Throws<InvalidOperationException>(() => new TimeValue(default, Lifetime.Of(Duration.FromYears365(1))));
         Assert.Throws<InvalidOperationException>(() => new TimeValue(rate, default));

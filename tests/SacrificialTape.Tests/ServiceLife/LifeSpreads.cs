@@ -266,6 +266,7 @@ public sealed class LifeSpreads
         Errors.Refused(() => new LifeDistribution(given.Foil, 101, given.Uncertainty), "layersEverywhere", "at most 100");
         Errors.Refused(() => new UncertainExponent(TimeExponent.FromValue(0.8), 0.1, Basis.OwnExperience("made up")), "standardError", "less than 0.1");
         Errors.Refused(() => new LifeDesign(Lifetime.Unlimited, given.Sure, given.Uncertainty), "required", "not a finite number");
+        Errors.Refused(() => HotDipCoating.FromThickness(Length.FromMillimeters(610), "g/m2 taken for um"), "thickness", "610000 um is outside", "at most 1000 um", "state it as one");
         Errors.Refused(() => HotDipCoating.Iso1461(Length.Zero, HotDipValue.Mean), "steel", "more than 0 mm");
         Assert.Throws<ArgumentException>(static () => UncertainRate.From(ZincExposure.FromCategory(CorrosivityCategory.C3)));
         Assert.Null(new LifeDesign(Years(1e6), given.Sure, given.Uncertainty).LeastThickness(1, Length.Zero));

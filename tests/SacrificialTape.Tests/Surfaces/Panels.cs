@@ -114,7 +114,11 @@ public sealed class Panels
 
     [Fact]
     public void Wrong_dimensions() => Assert.Multiple(
-        static () => Errors.Refused(static () => new RectangularPanel(Mm(0), Mm(10)), "width", "0 mm is outside", "at least 1 and at most 1000000 mm"),
+        static () => Errors.Refused(static () => new RectangularPanel(Mm(0), Mm(10)), "width", "0 mm is outside", "at least 10 and at most 1000000 mm"),
+        static () => Errors.Refused(static () => new RectangularPanel(Mm(2.4), Mm(1.8)), "width", "2.4 mm is outside", "metres stated as millimetres"),
+        static () => Errors.Refused(static () => new CircularPanel(Mm(1.8)), "diameter", "1.8 mm is outside", "metres stated as millimetres"),
+        static () => Errors.Refused(static () => new Shell(Mm(2.4), Mm(5600), ShellAxis.Upright), "outsideDiameter", "2.4 mm is outside", "metres stated as millimetres"),
+        static () => Errors.Refused(static () => TorisphericalHead.Kloepper(Mm(2.4), Mm(0.01), Mm(0)), "outsideDiameter", "2.4 mm is outside", "metres stated as millimetres"),
         static () => Errors.Refused(static () => new RectangularPanel(Mm(10), Mm(-1)), "height", "-1 mm is outside"),
         static () => Errors.Refused(static () => new CircularPanel(Mm(0.5)), "diameter", "0.5 mm is outside"),
         static () => Errors.Refused(static () => new AnnularPanel(Mm(500), Mm(500)), "insideDiameter", "500 mm is outside", "less than 500 mm"),
@@ -140,8 +144,8 @@ public sealed class Panels
         double pitch = 2 + given.WidthMm;
         double crown = given.LapMm / 2;
         CorrugatedPanel Of(double depth, double scale = 1) => new(
-            Mm(scale * pitch), Mm(scale * crown), Mm(scale * crown / 2), Mm(scale * depth), 12, Mm(scale * given.SpanMm), Mm(scale * given.LapMm));
-        var flat = new RectangularPanel(Mm((12 * pitch) + given.LapMm), Mm(given.SpanMm));
+            Mm(scale * pitch), Mm(scale * crown), Mm(scale * crown / 2), Mm(scale * depth), 12, Mm(scale * (10 + given.SpanMm)), Mm(scale * given.LapMm));
+        var flat = new RectangularPanel(Mm((12 * pitch) + given.LapMm), Mm(10 + given.SpanMm));
         Near.Equal(flat.Area.SquareMeters, Of(0).Area.SquareMeters, 1e-13);
         Near.Equal(flat.Area.SquareMeters, Of(1e-6).Area.SquareMeters, 1e-9);
         Assert.True(Of(30).Area > Of(20).Area);

@@ -53,8 +53,8 @@ public sealed class CorrugatedLays
     [Property]
     public void Without_depth_it_is_a_flat_panel(SpanCase given)
     {
-        var sheet = new CorrugatedPanel(Mm(200), Mm(80), Mm(60), Mm(0), 7, Mm(given.SpanMm), Mm(150));
-        var flat = new RectangularPanel(Mm(1550), Mm(given.SpanMm));
+        var sheet = new CorrugatedPanel(Mm(200), Mm(80), Mm(60), Mm(0), 7, Mm(10 + given.SpanMm), Mm(150));
+        var flat = new RectangularPanel(Mm(1550), Mm(10 + given.SpanMm));
         foreach ((CorrugatedDirection one, PanelDirection other) in new[]
         {
             (CorrugatedDirection.AlongFlutes, PanelDirection.AlongHeight), (CorrugatedDirection.AcrossFlutes, PanelDirection.AlongWidth),

@@ -22,7 +22,7 @@ public sealed class ShellLays
     public void Every_spot_of_the_shell_lies_under_as_many_strips_as_promised(SpanCase given, byte seed)
     {
         double past = given.WidthMm * (seed % 5) / 4;
-        double round = Math.Max(20, given.SpanMm / 3);
+        double round = Math.Max(40, given.SpanMm / 3);
         var shell = new Shell(Mm(round / Math.PI), Mm(given.SpanMm), ShellAxis.Upright);
         double length = given.SpanMm + (2 * past);
         foreach (double wander in new[] { 0, given.LapMm / 3 })
