@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -79,6 +80,10 @@ public sealed record CouponLoss : IHasWorkings
 
         return steps.Under("Rate from the mass that a coupon lost");
     }
+
+    /// <summary>Loss, area and time in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.grams.Bare:0.######} g lost from {this.squareCm.Bare:0.######} cm2 in {this.hours.Bare:0.###} h");
 
     private double RateUm<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder =>

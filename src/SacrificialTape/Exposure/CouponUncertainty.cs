@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using UnitsNet;
 
@@ -29,4 +30,8 @@ public sealed record CouponUncertainty
     internal double Grams => this.grams.Bare;
 
     internal double SquareCm => this.squareCm.Bare;
+
+    /// <summary>Both uncertainties in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Grams:0.######} g and {this.SquareCm:0.######} cm2");
 }

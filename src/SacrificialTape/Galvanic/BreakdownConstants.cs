@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -59,4 +60,8 @@ public sealed record BreakdownConstants
 
     private static BreakdownConstants Dnv(string category, double initial, double yearly) =>
         new($"DNV-RP-B401 2005/2010, {category}", initial, yearly, Basis.From(References.DnvCathodicProtection));
+
+    /// <summary>Name and constants in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Name}: {this.Initial:0.####}, {this.Yearly:0.####} a year");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -47,4 +48,8 @@ public sealed record CoatingBreakdown : IHasWorkings
         _ = GalvanicKernel.FinalBreakdown(this.Constants.Initial, this.Constants.Yearly, this.years.Bare, steps);
         return steps.Under("Coating breakdown, " + this.Constants.Name);
     }
+
+    /// <summary>Constants and life in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Constants}, {this.years.Bare:0.###} a");
 }

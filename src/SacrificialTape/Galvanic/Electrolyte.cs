@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -38,4 +39,8 @@ public sealed record Electrolyte
 
     /// <summary>How it is known.</summary>
     public Basis Basis { get; }
+
+    /// <summary>Name and conductivity in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Name}, {this.lowest.Bare:0.######} to {this.highest.Bare:0.######} S/m");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -40,6 +41,10 @@ public sealed record FlushAnode : IHasWorkings
         _ = this.Solve(steps);
         return steps.Under("Current of a flush anode");
     }
+
+    /// <summary>The anode in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.areaM2.Bare:0.######} m2 of anode in {this.ohmM.Bare:0.######} ohm.m, {this.driveV.Bare:0.####} V");
 
     private double Solve<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder =>

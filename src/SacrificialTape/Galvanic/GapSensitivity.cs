@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -63,4 +64,8 @@ public sealed record GapSensitivity : IHasWorkings
             this.poorer.Bare,
             this.richer.Bare,
             steps);
+
+    /// <summary>Both sensitivities in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.ToThickness:0.####} to thickness, {this.ToConductivity:0.####} to conductivity");
 }

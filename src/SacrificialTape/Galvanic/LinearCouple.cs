@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -106,6 +107,10 @@ public sealed record LinearCouple : IHasWorkings
         _ = this.Solve(steps);
         return steps.Under("Zinc beside steel under a thin film, linear");
     }
+
+    /// <summary>The couple in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Zinc} beside {this.Steel} under {this.Film}");
 
     private ElectrodePotential Potential(double calomel) =>
         ElectrodePotential.FromVoltsCalomel(calomel, this.Steel.Electrode.RestPotential!.Value.Reference);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -71,6 +72,10 @@ public sealed record LinearReach : IHasWorkings
         _ = ReachKernel.HalfGapReach(decay, this.edgeV.Bare, this.Steel.RestCalomel, this.wantedV.Bare, steps);
         return steps.Under("Reach along steel, linear");
     }
+
+    /// <summary>What reaches how far in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Steel.Name} from {this.Edge} under {this.Film}");
 
     private double Decay<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder =>

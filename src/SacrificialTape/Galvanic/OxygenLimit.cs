@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -34,4 +35,8 @@ public sealed record OxygenLimit : IHasWorkings
         _ = GalvanicKernel.OxygenLimit(this.filmUm.Bare, steps);
         return steps.Under("Oxygen through a still film");
     }
+
+    /// <summary>The film in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"oxygen through a film of {this.filmUm.Bare:0.###} um");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -38,6 +39,10 @@ public sealed record OxygenReach : IHasWorkings
         _ = this.Solve(steps);
         return steps.Under("Reach while oxygen limits the current");
     }
+
+    /// <summary>Film, drop and current in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.dropV.Bare:0.####} V under {this.Film}, {this.limit.Bare:0.######} A/m2");
 
     private double Solve<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder =>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -101,4 +102,8 @@ public sealed record ProtectionCriterion
         notBelow is { } limit ? ElectrodePotential.FromVolts(limit, reference) : null,
         true,
         basis);
+
+    /// <summary>Name and limit in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Name}: {(this.AtOrBelow is { } potential ? $"at or below {potential}" : $"shift of {this.shiftV.Bare:0.####} V")}");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -74,6 +75,10 @@ public sealed record TafelElectrode : Electrode
         return PolarisationResistance.FromOhmSquareMeters(ReachKernel.RestResistance(
             this.corrosion.Bare, this.anodic.Bare, this.cathodic.Bare, this.CheckedLimit(film)));
     }
+
+    /// <summary>Name and current in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Name}, {this.corrosion.Bare:0.######} A/m2 at {this.rest}");
 
     internal override ElectrodeTerms Under(ThinFilm film) => ElectrodeTerms.Tafel(
         this.rest.VoltsCalomel, this.corrosion.Bare, this.anodic.Bare, this.cathodic.Bare, this.CheckedLimit(film));

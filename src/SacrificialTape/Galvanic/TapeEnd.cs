@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using UnitsNet;
@@ -41,4 +42,8 @@ public sealed record TapeEnd
             yield return bare;
         }
     }
+
+    /// <summary>Both widths in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.bareMm.Bare:0.###} mm bare beside {this.zincMm.Bare:0.###} mm of zinc");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -120,6 +121,10 @@ public sealed record ThinFilmProfile : IHasWorkings
             System.Globalization.CultureInfo.InvariantCulture,
             $"Profile under a {this.Film}, solved numerically on {this.Intervals} intervals, estimated error {this.EstimatedError:G2}"));
     }
+
+    /// <summary>Film and segments in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{string.Join("; ", this.Segments)} under {this.Film}");
 
     private IEnumerable<FilmPoint> On(int segment)
     {

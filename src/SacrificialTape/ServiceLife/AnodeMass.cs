@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Galvanic;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
@@ -72,4 +73,8 @@ public sealed record AnodeMass : IHasWorkings
             ? HolidayKernel.Mass(this.amperes.Bare, this.years.Bare, this.usable.Bare, this.capacity.Bare, steps)
             : HolidayKernel.MassByConsumption(
                 this.years.Bare, this.consumption.Bare, this.amperes.Bare, this.efficiency.Bare, this.usable.Bare, steps);
+
+    /// <summary>Mass, current and life in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Solve(default(NoSteps)):0.####} kg for {this.amperes.Bare:0.####} A over {this.years.Bare:0.###} a");
 }

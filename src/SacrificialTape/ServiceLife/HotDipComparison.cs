@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using UnitsNet;
@@ -47,4 +48,8 @@ public sealed record HotDipComparison
         this.Alone.ZincUm(this.TapeLife.Years, this.Confidence.Fraction));
 
     private LifeSpread Alone => LifeSpread.OfCoating(this.Coating.Um, this.Tape.Uncertainty);
+
+    /// <summary>Both in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"tape {this.TapeLife}, {this.Coating} {this.CoatingLife} at {this.Confidence}");
 }

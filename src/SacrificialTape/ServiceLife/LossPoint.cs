@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using UnitsNet;
 
@@ -29,4 +30,8 @@ public sealed record LossPoint
     internal double Years => this.years.Bare;
 
     internal double Um => this.micrometers.Bare;
+
+    /// <summary>Time and loss in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Um:0.######} um after {this.Years:0.######} a");
 }

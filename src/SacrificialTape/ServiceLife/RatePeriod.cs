@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using UnitsNet;
 
@@ -27,4 +28,8 @@ public sealed record RatePeriod
     public Duration Length => UnitConversions.FromYears(this.Years);
 
     internal double Years => this.years.Bare;
+
+    /// <summary>Rate and length in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Rate} for {this.Years:0.######} a");
 }

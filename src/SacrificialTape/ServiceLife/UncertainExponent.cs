@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -71,4 +72,8 @@ public sealed record UncertainExponent : IHasWorkings
 
         return steps.Under("Standard error of an exponent").RestingOn(this.Basis);
     }
+
+    /// <summary>Mean and standard error in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Mean} with a standard error of {this.StandardError:0.####}");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using SacrificialTape.Quantities;
 using UnitsNet;
 
@@ -19,4 +20,8 @@ public sealed record ZincLeftPoint
 
     /// <summary>The share of the usable zinc of all layers that is then left at least.</summary>
     public ZincShare Left { get; }
+
+    /// <summary>Time and share in a few words.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Left} after {this.years.Bare:0.###} a");
 }
