@@ -19,6 +19,9 @@ public sealed record JobEstimate
     /// <summary>The job.</summary>
     public Job Job { get; }
 
+    /// <summary>Which rule set the findings rest on, to the last digit.</summary>
+    public Fingerprint RuleSetFingerprint => this.Job.Rules.Fingerprint;
+
     /// <summary>Line by line, in the order of the survey.</summary>
     public ValueList<LineEstimate> Lines { get; }
 

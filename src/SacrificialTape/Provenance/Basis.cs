@@ -25,7 +25,7 @@ public sealed record Basis
     public static Basis From(SourceReference source, string note = "")
     {
         ArgumentNullException.ThrowIfNull(source);
-        ArgumentNullException.ThrowIfNull(note);
+        CheckRemark(note);
         return new(source.Reading == SourceReading.Recalled ? BasisKind.Recalled : BasisKind.Published, source, note);
     }
 
@@ -37,7 +37,7 @@ public sealed record Basis
     /// <param name="note">A remark; may be left out.</param>
     public static Basis CommonPractice(string note = "")
     {
-        ArgumentNullException.ThrowIfNull(note);
+        CheckRemark(note);
         return new(BasisKind.CommonPractice, null, note);
     }
 
@@ -61,6 +61,15 @@ public sealed record Basis
             _ => this.Source!.ToString(),
         };
         return this.Note.Length == 0 ? head : $"{head}: {this.Note}";
+    }
+
+    private static void CheckRemark(string note)
+    {
+        ArgumentNullException.ThrowIfNull(note);
+        if (note.Length > 0)
+        {
+            ArgumentException.ThrowIfNullOrWhiteSpace(note);
+        }
     }
 
     private static Basis Noted(BasisKind kind, string note)

@@ -38,6 +38,9 @@ public readonly struct Measure : IEquatable<Measure>, ISpanParsable<Measure>
     public TradeUnit Unit => this.number.IsSet ? this.unit : throw new InvalidOperationException(
         "This Measure is unset: it is a default value that no constructor has filled.");
 
+    /// <summary>What equality compares: the canonical unit, and the number in it cut to 15 digits.</summary>
+    internal (TradeUnit Unit, double Number) Key => (TradeUnits.Scale(this.Unit).Canonical, StoredNumber.Key(this.Canonical));
+
     private double Canonical => this.Number * TradeUnits.Scale(this.unit).Factor;
 
     /// <summary>Whether two measures mean the same, whatever unit each is stated in.</summary>

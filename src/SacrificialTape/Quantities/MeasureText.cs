@@ -46,6 +46,14 @@ internal static class MeasureText
         return symbol.Length == 0 ? written : $"{written} {symbol}";
     }
 
+    /// <summary>The shortest text that reads back as the very same number and unit.</summary>
+    internal static string Exact(Measure measure)
+    {
+        string symbol = TradeUnits.Symbol(measure.Unit);
+        string written = measure.Number.ToString("R", CultureInfo.InvariantCulture);
+        return symbol.Length == 0 ? written : $"{written} {symbol}";
+    }
+
     // Digits, signs, points and commas belong to the number; so does an 'e' that digits follow.
     private static int NumberEnd(ReadOnlySpan<char> text)
     {

@@ -41,6 +41,9 @@ public sealed record Rule
         this.Remedy = remedy;
     }
 
+    private Rule(Rule rule, ValidityPeriod? validity)
+        : this(rule.Id, rule.Title, rule.Kind, rule.Limit, rule.Severity, rule.Basis, rule.Remedy) => this.Validity = validity;
+
     /// <summary>Short name.</summary>
     public string Id { get; }
 
@@ -62,6 +65,9 @@ public sealed record Rule
     /// <summary>What to do when it is broken.</summary>
     public string Remedy { get; }
 
+    /// <summary>When it may be used; null when that is not limited.</summary>
+    public ValidityPeriod? Validity { get; }
+
     /// <summary>The rule with another limit and the basis that the new limit rests on.</summary>
     /// <param name="limit">The new number, of the same kind of quantity.</param>
     /// <param name="basis">On what the new number rests.</param>
@@ -69,8 +75,18 @@ public sealed record Rule
     public Rule WithLimit(Measure limit, Basis basis)
     {
         _ = limit.In((this.Limit ?? throw new InvalidOperationException($"Rule '{this.Id}' takes no limit.")).Unit);
-        return new(this.Id, this.Title, this.Kind, limit, this.Severity, basis, this.Remedy);
+        return new(new Rule(this.Id, this.Title, this.Kind, limit, this.Severity, basis, this.Remedy), this.Validity);
     }
+
+    /// <summary>The rule with another severity and the basis that this rests on.</summary>
+    /// <param name="severity">How much breaking it matters.</param>
+    /// <param name="basis">On what that rests.</param>
+    public Rule WithSeverity(Severity severity, Basis basis) =>
+        new(new Rule(this.Id, this.Title, this.Kind, this.Limit, severity, basis, this.Remedy), this.Validity);
+
+    /// <summary>The rule limited to a period, or no longer limited.</summary>
+    /// <param name="validity">When it may be used; null when that is not limited.</param>
+    public Rule WithValidity(ValidityPeriod? validity) => new(this, validity);
 
     /// <summary>Holds a measured value against the limit.</summary>
     /// <param name="measured">The measured value, of the limit's kind of quantity.</param>

@@ -8,6 +8,7 @@ namespace SacrificialTape.Rules;
 public sealed class RuleSet : IEquatable<RuleSet>
 {
     private readonly Dictionary<string, Rule> byId;
+    private readonly Lazy<Fingerprint> fingerprint;
 
     /// <summary>Describes a rule set.</summary>
     /// <param name="name">Its name.</param>
@@ -20,6 +21,7 @@ public sealed class RuleSet : IEquatable<RuleSet>
         ArgumentException.ThrowIfNullOrWhiteSpace(version);
         this.Name = name;
         this.Version = version;
+        this.fingerprint = new Lazy<Fingerprint>(() => RuleSetCanon.Fingerprint(this));
         this.Rules = new ValueList<Rule>(rules);
         this.byId = new Dictionary<string, Rule>(this.Rules.Count, StringComparer.Ordinal);
         foreach (Rule rule in this.Rules)
@@ -43,6 +45,12 @@ public sealed class RuleSet : IEquatable<RuleSet>
     /// <summary>Its rules.</summary>
     public ValueList<Rule> Rules { get; }
 
+    /// <summary>
+    /// A hash over all that the set means: equal for two sets exactly when they are equal, however they were written,
+    /// ordered, or in which units their limits were stated.
+    /// </summary>
+    public Fingerprint Fingerprint => this.fingerprint.Value;
+
     /// <summary>The rule of an id.</summary>
     /// <param name="id">One of <see cref="RuleIds"/>, or a rule of the team's own.</param>
     /// <exception cref="KeyNotFoundException">The set has no such rule.</exception>
@@ -63,6 +71,19 @@ public sealed class RuleSet : IEquatable<RuleSet>
     {
         ArgumentNullException.ThrowIfNull(rule);
         return new(name, version, this.Rules.Where(other => other.Id != rule.Id).Append(rule));
+    }
+
+    /// <summary>Which rules may not be used on a day, because their validity has not begun or has ended.</summary>
+    /// <param name="day">The day of the estimate.</param>
+    public IEnumerable<Finding> JudgeValidity(DateOnly day)
+    {
+        foreach (Rule rule in this.Rules)
+        {
+            if (rule.Validity is { } period && !period.Includes(day))
+            {
+                yield return this[RuleIds.RuleOutOfValidity].State($"rule {rule.Id}, valid {period}, used on {ValidityPeriod.Day(day)}");
+            }
+        }
     }
 
     /// <inheritdoc/>

@@ -1,0 +1,37 @@
+using SacrificialTape.Quantities;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>How large a document may be before a reader refuses it: a hostile file must not hang or exhaust the program.</summary>
+public sealed record ReadingLimits
+{
+    /// <summary>Sets limits.</summary>
+    /// <param name="bytes">Largest document, 1 to 1,073,741,824 bytes.</param>
+    /// <param name="depth">Deepest nesting, 8 to 64.</param>
+    /// <param name="faults">Most faults collected before reading ends, 1 to 10,000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
+    public ReadingLimits(int bytes, int depth, int faults)
+    {
+        AcceptedRange.Between(1, 1 << 30, "bytes").Check(bytes);
+        AcceptedRange.Between(8, 64, "levels").Check(depth);
+        AcceptedRange.Between(1, 10_000, "faults").Check(faults);
+        this.Bytes = bytes;
+        this.Depth = depth;
+        this.Faults = faults;
+    }
+
+    /// <summary>64 MiB, 16 levels, 100 faults.</summary>
+    public static ReadingLimits Default { get; } = new(64 << 20, 16, 100);
+
+    /// <summary>Largest document, in bytes.</summary>
+    public int Bytes { get; }
+
+    /// <summary>Deepest nesting.</summary>
+    public int Depth { get; }
+
+    /// <summary>Most faults collected before reading ends.</summary>
+    public int Faults { get; }
+
+    /// <summary>The limits in a few words.</summary>
+    public override string ToString() => $"{this.Bytes} bytes, {this.Depth} levels, {this.Faults} faults";
+}

@@ -1,0 +1,82 @@
+using System.Text;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>
+/// A team's rule set as a file: its rules, or what differs from a parent set, who approved them, and the waivers given
+/// under it.
+/// </summary>
+/// <remarks>
+/// <para>Format: JSON with the published schema <c>rule-set-1.json</c>. Quantities are text with their unit, days are
+/// year-month-day, every rule that differs says on what it rests.</para>
+/// <para>Approvals and waivers stand beside the rules and outside <see cref="RuleSet.Fingerprint"/>.</para>
+/// </remarks>
+public sealed record RuleSetDocument
+{
+    /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
+    public const int Schema = 1;
+
+    /// <summary>Describes a document.</summary>
+    /// <param name="rules">The rules, all of them.</param>
+    /// <param name="basedOn">The parent set, when the file states only what differs; null to state every rule.</param>
+    /// <param name="approvals">Who approved which rule; may be left out.</param>
+    /// <param name="waivers">The waivers given under the set; may be left out.</param>
+    /// <exception cref="ArgumentException">
+    /// An approval or waiver names no rule of the set, a rule is approved twice, a limit is impossible or contradicts
+    /// another, or the set lacks a rule of its parent or gives it another kind.
+    /// </exception>
+    public RuleSetDocument(
+        RuleSet rules, RuleSet? basedOn = null, IEnumerable<RuleApproval>? approvals = null, IEnumerable<Waiver>? waivers = null)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        this.Rules = rules;
+        this.BasedOn = basedOn;
+        this.Approvals = new ValueList<RuleApproval>((approvals ?? []).OrderBy(static approval => approval.RuleId, StringComparer.Ordinal));
+        this.Waivers = new ValueList<Waiver>(waivers ?? []);
+        if (RuleSetContents.Faults(this).FirstOrDefault() is { } fault)
+        {
+            throw new ArgumentException(fault);
+        }
+    }
+
+    /// <summary>The rules, all of them.</summary>
+    public RuleSet Rules { get; }
+
+    /// <summary>The parent set; null when every rule is stated.</summary>
+    public RuleSet? BasedOn { get; }
+
+    /// <summary>Who approved which rule, in the order of the rules' ids.</summary>
+    public ValueList<RuleApproval> Approvals { get; }
+
+    /// <summary>The waivers given under the set.</summary>
+    public ValueList<Waiver> Waivers { get; }
+
+    /// <summary>Reads a document from text.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="parents">Sets that it may be based on, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static RuleSetDocument Read(string json, IEnumerable<RuleSet>? parents = null, ReadingLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return ReadUtf8(Encoding.UTF8.GetBytes(json), parents, limits);
+    }
+
+    /// <summary>Reads a document from bytes in UTF-8.</summary>
+    /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
+    /// <param name="parents">Sets that it may be based on, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static RuleSetDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? parents = null, ReadingLimits? limits = null) =>
+        RuleSetReader.Read(utf8, [RuleSet.Default, .. parents ?? []], limits ?? ReadingLimits.Default);
+
+    /// <summary>The document as JSON text that reads back as an equal document.</summary>
+    /// <exception cref="ArgumentException">A text holds half of a surrogate pair, which JSON cannot carry.</exception>
+    public string Write() => RuleSetWriter.Write(this);
+
+    /// <summary>Name, version and how many rules, waivers and approvals.</summary>
+    public override string ToString() =>
+        $"{this.Rules}: {this.Rules.Rules.Count} rule(s), {this.Approvals.Count} approval(s), {this.Waivers.Count} waiver(s)";
+}
