@@ -39,7 +39,7 @@ internal static class RuleReader
         }
         else if (inherited is not null)
         {
-            Restates(reader, inherited, kind, limit, severity, faults);
+            Restates(reader, inherited, kind, limit, faults);
         }
 
         reader.Close();
@@ -160,8 +160,8 @@ internal static class RuleReader
         }
     }
 
-    // A rule that the library knows keeps its kind and its kind of quantity; a new number or severity says on what it rests.
-    private static void Restates(ObjectReader reader, Rule inherited, RuleKind? kind, Measure? limit, Severity? severity, FaultList faults)
+    // A rule that the library knows keeps its kind and its kind of quantity; a number or severity that is stated says on what it rests.
+    private static void Restates(ObjectReader reader, Rule inherited, RuleKind? kind, Measure? limit, FaultList faults)
     {
         if (kind is { } stated && stated != inherited.Kind)
         {
@@ -173,10 +173,9 @@ internal static class RuleReader
             faults.Add(reader.Node.Members["limit"], $"'{MeasureText.Exact(number)}' does not measure what '{inherited.Id}' limits: expected a unit such as {TradeUnits.Symbol(old.Unit)}, as in '{MeasureText.Exact(old)}'.");
         }
 
-        bool changed = (limit is { } l && l != inherited.Limit) || (severity is { } s && s != inherited.Severity);
-        if (changed && !reader.Has("basis"))
+        if ((reader.Has("limit") || reader.Has("severity")) && !reader.Has("basis"))
         {
-            faults.Add(reader.Node, $"'basis' is missing: '{inherited.Id}' differs from the parent set, so say on what that rests.");
+            faults.Add(reader.Node, $"'basis' is missing: say on what the limit or severity of '{inherited.Id}' rests.");
         }
     }
 

@@ -8,13 +8,17 @@ namespace SacrificialTape.Rules;
 public readonly record struct Fingerprint : IParsable<Fingerprint>
 {
     private const string Prefix = "sha256:";
-    private const int Digits = 64;
+    private const int DigitCount = 64;
 
     private static readonly SearchValues<char> Hexadecimal = SearchValues.Create("0123456789abcdef");
 
     private readonly string? hex;
 
     private Fingerprint(string hex) => this.hex = hex;
+
+    /// <summary>The 64 hexadecimal digits, in lower case.</summary>
+    public string Digits => this.hex ?? throw new InvalidOperationException(
+        "This Fingerprint is unset: it is a default value that no hash has filled.");
 
     /// <summary>Reads a fingerprint.</summary>
     /// <param name="text"><c>sha256:</c> and 64 lower-case hexadecimal digits.</param>
@@ -28,7 +32,7 @@ public readonly record struct Fingerprint : IParsable<Fingerprint>
     {
         ArgumentNullException.ThrowIfNull(s);
         return TryParse(s, provider, out Fingerprint read) ? read : throw new FormatException(
-            $"'{s}' is not a fingerprint. Expected '{Prefix}' and {Digits} hexadecimal digits in lower case.");
+            $"'{s}' is not a fingerprint. Expected '{Prefix}' and {DigitCount} hexadecimal digits in lower case.");
     }
 
     /// <summary>Reads a fingerprint, or says false.</summary>
@@ -37,7 +41,7 @@ public readonly record struct Fingerprint : IParsable<Fingerprint>
     /// <param name="result">The fingerprint.</param>
     public static bool TryParse([NotNullWhen(true)] string? s, IFormatProvider? provider, out Fingerprint result)
     {
-        bool read = s is not null && s.Length == Prefix.Length + Digits && s.StartsWith(Prefix, StringComparison.Ordinal)
+        bool read = s is not null && s.Length == Prefix.Length + DigitCount && s.StartsWith(Prefix, StringComparison.Ordinal)
             && s.AsSpan(Prefix.Length).IndexOfAnyExcept(Hexadecimal) < 0;
         result = read ? new Fingerprint(s![Prefix.Length..]) : default;
         return read;

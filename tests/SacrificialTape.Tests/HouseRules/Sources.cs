@@ -30,6 +30,7 @@ public sealed class Sources
         ["JobEstimate.Covered"] = "sum over the lines",
         ["JobEstimate.LeftClear"] = "sum over the lines",
         ["JobEstimate.StripLength"] = "sum over the lines",
+        ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 
     private static readonly Calculations Code = new(Library.Assembly);
