@@ -79,6 +79,8 @@ internal sealed class ObjectReader
         return measure;
     }
 
+    internal Measure? Measure(string name, string expected) => this.Required(name, expected) is null ? null : this.OptionalMeasure(name);
+
     internal DateOnly? Day(string name, string expected) =>
         this.Text(name, expected) is { } text ? this.DayOf(name, text) : null;
 

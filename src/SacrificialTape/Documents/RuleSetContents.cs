@@ -14,6 +14,7 @@ internal static class RuleSetContents
         .. document.Approvals.Where(approval => !document.Rules.TryGet(approval.RuleId, out _)).Select(static approval => $"Rule '{approval.RuleId}' is approved but not in the set."),
         .. document.Approvals.GroupBy(static approval => approval.RuleId, StringComparer.Ordinal).Where(static group => group.Count() > 1).Select(static group => $"Rule '{group.Key}' is approved twice."),
         .. document.Waivers.Where(waiver => !document.Rules.TryGet(waiver.RuleId, out _)).Select(static waiver => $"A waiver names rule '{waiver.RuleId}', which is not in the set."),
+        .. document.Cases.GroupBy(static one => one.Id, StringComparer.Ordinal).Where(static group => group.Count() > 1).Select(static group => $"The case '{group.Key}' stands twice."),
     ];
 
     internal static IEnumerable<string> Contradictions(RuleSet rules) => RuleSanity.Contradictions(rules).Select(static pair => Contradiction(pair.Lower, pair.Upper));

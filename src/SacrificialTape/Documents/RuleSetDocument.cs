@@ -5,13 +5,13 @@ using SacrificialTape.Rules;
 namespace SacrificialTape.Documents;
 
 /// <summary>
-/// A team's rule set as a file: its rules, or what differs from a parent set, who approved them, and the waivers given
-/// under it.
+/// A team's rule set as a file: its rules, or what differs from a parent set, who approved them, the waivers given
+/// under it, and questions with known answers.
 /// </summary>
 /// <remarks>
 /// <para>Format: JSON with the published schema <c>rule-set-1.json</c>. Quantities are text with their unit, days are
 /// year-month-day, every rule that differs says on what it rests.</para>
-/// <para>Approvals and waivers stand beside the rules and outside <see cref="RuleSet.Fingerprint"/>.</para>
+/// <para>Approvals, waivers and cases stand beside the rules and outside <see cref="RuleSet.Fingerprint"/>.</para>
 /// </remarks>
 public sealed record RuleSetDocument
 {
@@ -23,18 +23,24 @@ public sealed record RuleSetDocument
     /// <param name="basedOn">The parent set, when the file states only what differs; null to state every rule.</param>
     /// <param name="approvals">Who approved which rule; may be left out.</param>
     /// <param name="waivers">The waivers given under the set; may be left out.</param>
+    /// <param name="cases">Questions with known answers, each id once; may be left out.</param>
     /// <exception cref="ArgumentException">
-    /// An approval or waiver names no rule of the set, a rule is approved twice, a limit is impossible or contradicts
+    /// An approval or waiver names no rule of the set, a rule is approved twice, a case stands twice, a limit is impossible or contradicts
     /// another, or the set lacks a rule of its parent or gives it another kind.
     /// </exception>
     public RuleSetDocument(
-        RuleSet rules, RuleSet? basedOn = null, IEnumerable<RuleApproval>? approvals = null, IEnumerable<Waiver>? waivers = null)
+        RuleSet rules,
+        RuleSet? basedOn = null,
+        IEnumerable<RuleApproval>? approvals = null,
+        IEnumerable<Waiver>? waivers = null,
+        IEnumerable<VerificationCase>? cases = null)
     {
         ArgumentNullException.ThrowIfNull(rules);
         this.Rules = rules;
         this.BasedOn = basedOn;
         this.Approvals = new ValueList<RuleApproval>((approvals ?? []).OrderBy(static approval => approval.RuleId, StringComparer.Ordinal));
         this.Waivers = new ValueList<Waiver>(waivers ?? []);
+        this.Cases = new ValueList<VerificationCase>(cases ?? []);
         if (RuleSetContents.Faults(this).FirstOrDefault() is { } fault)
         {
             throw new ArgumentException(fault);
@@ -52,6 +58,17 @@ public sealed record RuleSetDocument
 
     /// <summary>The waivers given under the set.</summary>
     public ValueList<Waiver> Waivers { get; }
+
+    /// <summary>Questions with known answers.</summary>
+    public ValueList<VerificationCase> Cases { get; }
+
+    /// <summary>The library's own rules with published checks as its cases: the document to begin from.</summary>
+    public static RuleSetDocument Reference { get; } = new(RuleSet.Default, cases: ReferenceCases.All());
+
+    /// <summary>Runs the cases against the library in use: does it still agree with the team?</summary>
+    /// <param name="own">A host's own calculations, beside <see cref="Calculations.All"/>; may be left out.</param>
+    /// <exception cref="ArgumentException">An own calculation has the name of another.</exception>
+    public Verification Verify(IEnumerable<Calculation>? own = null) => Verification.Of(this.Cases, own);
 
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>
@@ -76,7 +93,7 @@ public sealed record RuleSetDocument
     /// <exception cref="ArgumentException">A text holds half of a surrogate pair, which JSON cannot carry.</exception>
     public string Write() => RuleSetWriter.Write(this);
 
-    /// <summary>Name, version and how many rules, waivers and approvals.</summary>
+    /// <summary>Name, version and how many rules, approvals, waivers and cases.</summary>
     public override string ToString() =>
-        $"{this.Rules}: {this.Rules.Rules.Count} rule(s), {this.Approvals.Count} approval(s), {this.Waivers.Count} waiver(s)";
+        $"{this.Rules}: {this.Rules.Rules.Count} rule(s), {this.Approvals.Count} approval(s), {this.Waivers.Count} waiver(s), {this.Cases.Count} case(s)";
 }

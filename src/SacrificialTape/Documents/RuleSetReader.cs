@@ -42,6 +42,7 @@ internal sealed class RuleSetReader
         }
 
         IReadOnlyList<(Waiver Waiver, DocumentNode Node)> waivers = WaiverReader.Read(reader.Items("waivers"), this.faults);
+        IReadOnlyList<VerificationCase> cases = CaseReader.Read(reader.Items("cases"), this.faults);
         reader.Close();
         this.faults.ThrowIfAny();
         this.Complete(parent, root);
@@ -49,7 +50,7 @@ internal sealed class RuleSetReader
             .. (parent?.Rules ?? []).Where(rule => !this.stated.ContainsKey(rule.Id)), .. this.inOrder]);
         this.Whole(rules, waivers, root);
         this.faults.ThrowIfAny();
-        return new RuleSetDocument(rules, parent, this.approvals, waivers.Select(static waiver => waiver.Waiver));
+        return new RuleSetDocument(rules, parent, this.approvals, waivers.Select(static waiver => waiver.Waiver), cases);
     }
 
     private void Rules(IReadOnlyList<DocumentNode> items, RuleSet? parent)

@@ -31,6 +31,7 @@ internal static class RuleSetWriter
 
         writer.CloseList();
         WaiverReader.Write(writer, document.Waivers);
+        CaseReader.Write(writer, document.Cases);
         writer.Close();
         return writer.Finish();
     }

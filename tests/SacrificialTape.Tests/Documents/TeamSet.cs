@@ -26,7 +26,8 @@ internal static class TeamSet
         from approved in Gen.SubListOf<Rule>(rules.Rules)
         from person in Gen.Elements(Texts)
         from waivers in Gen.ListOf(Given(rules))
-        select new RuleSetDocument(rules, based ? RuleSet.Default : null, approved.Select(rule => new RuleApproval(rule.Id, person, new DateOnly(2026, 3, 4))), waivers);
+        from cases in Gen.SubListOf<VerificationCase>(RuleSetDocument.Reference.Cases)
+        select new RuleSetDocument(rules, based ? RuleSet.Default : null, approved.Select(rule => new RuleApproval(rule.Id, person, new DateOnly(2026, 3, 4))), waivers, cases);
 
     internal static Arbitrary<RuleSetDocument> AnyFile => Arb.From(Files);
 

@@ -1,0 +1,10 @@
+using SacrificialTape.Quantities;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>The library's calculations that verification cases can call. A closed list: nothing is looked up by reflection.</summary>
+public static class Calculations
+{
+    /// <summary>All of them.</summary>
+    public static ValueList<Calculation> All => LibraryCalculations.All;
+}
