@@ -97,8 +97,8 @@ internal static class DewPointFormulas
     internal static Formula LeastSurface { get; } = new(
         "site.least-surface",
         new Symbol("T_min", "Lowest surface for a margin", TradeUnit.DegreeCelsius),
-        "T_d + m",
-        "T_d + m",
+        "T_d + m_least",
+        @"T_d + m_\mathrm{least}",
         Basis.FirstPrinciples("a sum"),
-        [new Symbol("T_d", "dew point", TradeUnit.DegreeCelsius), new Symbol("m", "margin", TradeUnit.Kelvin)]);
+        [new Symbol("T_d", "dew point", TradeUnit.DegreeCelsius), new Symbol("m_least", "margin wanted", TradeUnit.Kelvin)]);
 }

@@ -51,6 +51,7 @@ public sealed record SurfaceProfile
     /// <param name="comparator">The comparator.</param>
     /// <param name="segment">1 to 4.</param>
     /// <exception cref="ArgumentOutOfRangeException">There is no such segment or comparator.</exception>
+    [BasisOf(typeof(SiteSources), nameof(SiteSources.ProfileSegments))]
     public static Length SegmentHeight(ProfileComparator comparator, int segment)
     {
         AcceptedRange.Between(1, 4, string.Empty).Check(segment);
