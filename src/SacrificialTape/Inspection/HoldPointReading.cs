@@ -135,8 +135,8 @@ public sealed record HoldPointReading
             HoldPointKind.Laps => One(rules[RuleIds.MinimumLap].Judge(this.measured!.Value, subject))
                 .Concat(One(this.endLap is { } end ? rules[RuleIds.MinimumEndLap].Judge(end, subject) : null)),
             HoldPointKind.RollDown => this.Unless(rules[RuleIds.NotRolledDown], subject),
-            HoldPointKind.Creases => One(rules[RuleIds.OpenCreases].Judge(this.measured!.Value, subject)),
-            HoldPointKind.Bubbles => One(rules[RuleIds.BubblesLeft].Judge(this.measured!.Value, subject)),
+            HoldPointKind.Creases => this.UnlessNone(rules[RuleIds.OpenCreases], subject),
+            HoldPointKind.Bubbles => this.UnlessNone(rules[RuleIds.BubblesLeft], subject),
             HoldPointKind.EndDirection => this.Unless(rules[RuleIds.EndFacesUp], subject),
             _ => this.thickness!.Findings,
         };
@@ -157,6 +157,9 @@ public sealed record HoldPointReading
     };
 
     private IEnumerable<Finding> Unless(Rule rule, string subject) => this.good ? [] : [rule.State(subject)];
+
+    private IEnumerable<Finding> UnlessNone(Rule rule, string subject) =>
+        this.measured!.Value.Number > 0 ? [rule.State(subject, this.measured)] : [];
 
     private static IEnumerable<Finding> One(Finding? finding) => finding is null ? [] : [finding];
 

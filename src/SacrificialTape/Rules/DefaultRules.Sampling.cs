@@ -53,8 +53,8 @@ internal static partial class DefaultRules
             "Take off what is loose and test again. Have old paint tested for lead and chromate first."),
         Statement(RuleIds.WeldsNotCovered, "A weld without its strip", Severity.Warning, Practice, "Lay a strip along every weld before the main lay."),
         Statement(RuleIds.NotRolledDown, "Tape that is not rolled down", Severity.Warning, Practice, "Roll everything down, edges last."),
-        Maximum(RuleIds.OpenCreases, "Creases left open", 0, TradeUnit.One, Severity.Warning, Practice, "Press them flat with a blunt hard tool, or patch."),
-        Maximum(RuleIds.BubblesLeft, "Bubbles left", 0, TradeUnit.One, Severity.Warning, Practice, "Prick with a blade tip, press down, patch if needed."),
+        Statement(RuleIds.OpenCreases, "Creases left open", Severity.Warning, Practice, "Press them flat with a blunt hard tool, or patch."),
+        Statement(RuleIds.BubblesLeft, "Bubbles left", Severity.Warning, Practice, "Prick with a blade tip, press down, patch if needed."),
         Statement(RuleIds.EndFacesUp, "A last edge that faces up", Severity.Warning, Practice, "Turn or cover it, so that dirt and water do not collect."),
     ];
 

@@ -54,11 +54,11 @@ public static partial class RuleIds
     /// <summary>Tape that is not rolled down.</summary>
     public const string NotRolledDown = "inspection.not-rolled-down";
 
-    /// <summary>Most creases left open.</summary>
-    public const string OpenCreases = "inspection.creases.maximum";
+    /// <summary>Creases left open.</summary>
+    public const string OpenCreases = "inspection.creases-left";
 
-    /// <summary>Most bubbles left.</summary>
-    public const string BubblesLeft = "inspection.bubbles.maximum";
+    /// <summary>Bubbles left.</summary>
+    public const string BubblesLeft = "inspection.bubbles-left";
 
     /// <summary>A last edge that faces up.</summary>
     public const string EndFacesUp = "inspection.end-faces-up";
