@@ -55,6 +55,9 @@ internal static class AllChecks
         TemperatureLimitChecks.Group,
         SiteLimitChecks.Group,
         DuplexChecks.Group,
+        DewPointChecks.Group,
+        SurfaceReadinessChecks.Group,
+        SamplingChecks.Group,
         CommonPracticeChecks.Group,
     ];
 

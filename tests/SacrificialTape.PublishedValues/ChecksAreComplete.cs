@@ -30,6 +30,8 @@ public class ChecksAreComplete
         [References.MortarOnZinc.Id] = "behind the finding on concrete and mortar, which the survey states by name; no number",
         [References.ZincOxideLimits.Id] = "exposure limits in the words of the remedy for hot work; the library measures no fume",
         [References.MiddlingSteelInSeawater.Id] = "behind the words of the rule on tape under water; no potential is held against it",
+        [References.SurfaceGradeNames.Id] = "a name beside a name; no number",
+        [References.SurfaceGradeNamesRecalled.Id] = "names beside names, recalled; no number",
         [References.Saponification.Id] = "behind the finding on alkyd paint, which the survey states by name; no number",
     };
 

@@ -133,4 +133,31 @@ public enum TradeUnit
 
     /// <summary>Vickers hardness, HV.</summary>
     VickersHardness,
+
+    /// <summary>Hectopascal.</summary>
+    Hectopascal,
+
+    /// <summary>Kelvin, of a difference of temperatures.</summary>
+    Kelvin,
+
+    /// <summary>Per kelvin.</summary>
+    PerKelvin,
+
+    /// <summary>Milligram per square metre.</summary>
+    MilligramPerSquareMeter,
+
+    /// <summary>Microsiemens per centimetre.</summary>
+    MicrosiemensPerCentimeter,
+
+    /// <summary>Millilitre.</summary>
+    Milliliter,
+
+    /// <summary>Square millimetre.</summary>
+    SquareMillimeter,
+
+    /// <summary>Metre per second.</summary>
+    MeterPerSecond,
+
+    /// <summary>Newton per millimetre of width.</summary>
+    NewtonPerMillimeter,
 }

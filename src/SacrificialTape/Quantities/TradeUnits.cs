@@ -51,6 +51,15 @@ internal static class TradeUnits
         TradeUnit.SquareMeterPerSecond => "m2/s",
         TradeUnit.Megapascal => "MPa",
         TradeUnit.VickersHardness => "HV",
+        TradeUnit.Hectopascal => "hPa",
+        TradeUnit.Kelvin => "K",
+        TradeUnit.PerKelvin => "1/K",
+        TradeUnit.MilligramPerSquareMeter => "mg/m2",
+        TradeUnit.MicrosiemensPerCentimeter => "uS/cm",
+        TradeUnit.Milliliter => "ml",
+        TradeUnit.SquareMillimeter => "mm2",
+        TradeUnit.MeterPerSecond => "m/s",
+        TradeUnit.NewtonPerMillimeter => "N/mm",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 
@@ -70,6 +79,10 @@ internal static class TradeUnits
         TradeUnit.Millivolt => (TradeUnit.Volt, 0.001),
         TradeUnit.MilliamperePerSquareMeter => (TradeUnit.AmperePerSquareMeter, 0.001),
         TradeUnit.OhmSquareMeter => (TradeUnit.OhmSquareCentimeter, 1e4),
+        TradeUnit.Hectopascal => (TradeUnit.Megapascal, 1e-4),
+        TradeUnit.MilligramPerSquareMeter => (TradeUnit.GramPerSquareMeter, 0.001),
+        TradeUnit.MicrosiemensPerCentimeter => (TradeUnit.SiemensPerMeter, 1e-4),
+        TradeUnit.SquareMillimeter => (TradeUnit.SquareMeter, 1e-6),
         _ => (unit, 1),
     };
 

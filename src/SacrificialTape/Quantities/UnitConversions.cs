@@ -158,6 +158,34 @@ internal static class UnitConversions
     internal static double OhmMeters(ElectricResistivity resistivity) =>
         resistivity.Unit == ElectricResistivityUnit.OhmMeter ? (double)resistivity.Value : (double)resistivity.OhmMeters;
 
+    internal static double Hectopascals(Pressure pressure) =>
+        pressure.Unit == PressureUnit.Hectopascal ? (double)pressure.Value : (double)pressure.Hectopascals;
+
+    /// <summary>A difference of temperatures: 1 K is 1 degC, and no zero is shifted.</summary>
+    internal static double Kelvins(TemperatureDelta difference) =>
+        difference.Unit is TemperatureDeltaUnit.Kelvin or TemperatureDeltaUnit.DegreeCelsius ? (double)difference.Value : (double)difference.Kelvins;
+
+    internal static double Milliliters(Volume volume) =>
+        volume.Unit == VolumeUnit.Milliliter ? (double)volume.Value : (double)volume.Milliliters;
+
+    internal static double SquareMillimeters(Area area) =>
+        area.Unit == AreaUnit.SquareMillimeter ? (double)area.Value : SquareMeters(area) * 1e6;
+
+    internal static double MicrosiemensPerCentimeter(ElectricConductivity conductivity) => conductivity.Unit switch
+    {
+        ElectricConductivityUnit.MicrosiemensPerCentimeter => (double)conductivity.Value,
+        ElectricConductivityUnit.MillisiemensPerCentimeter => (double)conductivity.Value * 1000,
+        _ => SiemensPerMeter(conductivity) * 1e4,
+    };
+
+    internal static double MetersPerSecond(Speed speed) =>
+        speed.Unit == SpeedUnit.MeterPerSecond ? (double)speed.Value : (double)speed.MetersPerSecond;
+
+    internal static double NewtonsPerMillimeter(ForcePerLength force) =>
+        force.Unit == ForcePerLengthUnit.NewtonPerMillimeter ? (double)force.Value : (double)force.NewtonsPerMillimeter;
+
+    internal static double MilligramsPerSquareMeter(AreaDensity density) => GramsPerSquareMeter(density) * 1000;
+
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 
     internal static Area FromSquareMeters(double value) => Area.FromSquareMeters(value);

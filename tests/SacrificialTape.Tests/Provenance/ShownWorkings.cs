@@ -260,6 +260,9 @@ public sealed partial class ShownWorkings
         this.Of_lays_on_surfaces_of_revolution(new RevolvedCase(6, 1000, 0.5, 0, 0.5, 0.1));
         this.Of_lays_on_a_cone_with_equal_ends();
         this.Of_a_dose_response(new SiteCase(10, 70, 10, 20));
+        Of_humidity_and_dew_point();
+        Of_salts();
+        Of_sampling();
         this.Of_a_coupon(new CouponCase(0.1, 20, 720, 7.1, 0.001, 0.1));
         this.Of_a_life_along_a_curve(new CurveCase(2, [(1, 2), (20, 10)], 0.5));
         this.Of_zinc_beside_bare_steel(new LossCase(2, 10, 0.813));
