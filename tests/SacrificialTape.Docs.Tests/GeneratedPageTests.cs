@@ -1,4 +1,5 @@
 using System.Globalization;
+using SacrificialTape.Documents;
 using SacrificialTape.Exposure;
 using SacrificialTape.Provenance;
 using SacrificialTape.Rules;
@@ -50,6 +51,10 @@ public class GeneratedPageTests
             Range(Corrosivity.RatesOf(category, Metal.CarbonSteel)),
             Mark(Corrosivity.BasisOf(category).Source!.Reading),
         }));
+
+    [Fact]
+    public void The_reference_rule_set_is_the_one_of_the_code() =>
+        GeneratedFile.Hold("docs/rule-sets/common-practice-1.json", RuleSetDocument.Reference.Write());
 
     private static string Range(RateRange rates) => rates.Lowest.MicrometersPerYear == 0
         ? string.Create(CultureInfo.InvariantCulture, $"at most {rates.Highest.MicrometersPerYear}")

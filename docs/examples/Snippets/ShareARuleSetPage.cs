@@ -65,7 +65,7 @@ public static class ShareARuleSetPage
 
     public static void Faults()
     {
-        string json = Json.Replace("\"15 mm\"", "\"1,5 mm\"", StringComparison.Ordinal).Replace("lap.minimum\",\n      \"subject", "lap.minimun\",\n      \"subject", StringComparison.Ordinal)
+        string json = Json.Replace("\"15 mm\"", "\"1,5 mm\"", StringComparison.Ordinal).Replace("lap.minimum\",\n      \"subject", "lap.minimum2\",\n      \"subject", StringComparison.Ordinal)
             .Replace("\"2027-12-31\"", "\"31.12.2027\"", StringComparison.Ordinal);
         #region faults
         try

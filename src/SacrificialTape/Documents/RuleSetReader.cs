@@ -44,10 +44,15 @@ internal sealed class RuleSetReader
         IReadOnlyList<(Waiver Waiver, DocumentNode Node)> waivers = WaiverReader.Read(reader.Items("waivers"), this.faults);
         IReadOnlyList<VerificationCase> cases = CaseReader.Read(reader.Items("cases"), this.faults);
         reader.Close();
-        this.faults.ThrowIfAny();
-        this.Complete(parent, root);
-        var rules = new RuleSet(name!, version!, [
+        if (basedOn is not null && parent is null)
+        {
+            throw this.faults.Exception();
+        }
+
+        // Made even from a file with faults, so that what only the whole set shows is told with the rest.
+        var rules = new RuleSet(name ?? "?", version ?? "?", [
             .. (parent?.Rules ?? []).Where(rule => !this.stated.ContainsKey(rule.Id)), .. this.inOrder]);
+        this.Complete(parent, root);
         this.Whole(rules, waivers, root);
         this.faults.ThrowIfAny();
         return new RuleSetDocument(rules, parent, this.approvals, waivers.Select(static waiver => waiver.Waiver), cases);
@@ -81,7 +86,7 @@ internal sealed class RuleSetReader
     private void Complete(RuleSet? parent, DocumentNode root)
     {
         string[] missing = [.. RuleSet.Default.Rules.Select(static rule => rule.Id)
-            .Where(id => !this.stated.ContainsKey(id) && !(parent?.TryGet(id, out _) ?? false))];
+            .Where(id => !this.places.ContainsKey(id) && !(parent?.TryGet(id, out _) ?? false))];
         if (missing.Length > 0)
         {
             string more = missing.Length > 5 ? $" and {missing.Length - 5} more" : string.Empty;
@@ -100,7 +105,7 @@ internal sealed class RuleSetReader
 
         foreach ((Waiver waiver, DocumentNode node) in waivers)
         {
-            if (!rules.TryGet(waiver.RuleId, out _))
+            if (!rules.TryGet(waiver.RuleId, out _) && !this.places.ContainsKey(waiver.RuleId))
             {
                 this.faults.Add(node.Members["rule"], $"The set has no rule '{DocumentTree.Short(waiver.RuleId)}'.");
             }

@@ -14,6 +14,7 @@ internal static class RuleSanity
         (RuleIds.AcidStop, RuleIds.AcidWarning),
         (RuleIds.AcidWarning, RuleIds.AlkalineWarning),
         (RuleIds.AlkalineWarning, RuleIds.AlkalineStop),
+        (RuleIds.MinimumApplicationTemperature, RuleIds.MaximumLayingTemperature),
     ];
 
     /// <summary>Why a limit cannot be, or null.</summary>
