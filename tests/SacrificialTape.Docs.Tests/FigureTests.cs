@@ -20,7 +20,7 @@ public class FigureTests
         var plot = new SvgPlot(
             "First-year rates by corrosivity category, zinc and carbon steel",
             "Bars on a logarithmic scale of micrometres a year, from C1 at the top to CX at the bottom, zinc above steel in each row. In every category steel goes ten to forty times as fast as zinc. C1 has no lower end.",
-            (0.03, 1000), (6.6, 0.4), 400, logarithmic: true);
+            (0.03, 4000), (6.6, 0.4), 400, logarithmic: true);
         foreach (CorrosivityCategory category in Enum.GetValues<CorrosivityCategory>())
         {
             int row = (int)category;
@@ -44,8 +44,8 @@ public class FigureTests
             plot.AcrossTick(tick, Text(tick));
         }
 
-        plot.Say(60, 1, "zinc: upper bar, blue", "#00588a", down: -2);
-        plot.Say(60, 1, "carbon steel: lower bar, orange", "#a84800", down: 18);
+        plot.Say(40, 1, "zinc: upper bar, blue", "#00588a", down: -2);
+        plot.Say(40, 1, "carbon steel: lower bar, orange", "#a84800", down: 18);
         plot.AxisNames("rate of the first year, um/a (logarithmic)", "category");
         Hold("rates-by-category.svg", plot);
     }
@@ -58,24 +58,24 @@ public class FigureTests
         var steel = new LinearElectrode("steel", Sce(-0.60), PolarisationResistance.FromOhmSquareMeters(1));
         var plot = new SvgPlot(
             "Potential along bare steel beside zinc, under films of 10, 100 and 1000 um",
-            "Three curves of potential against the distance from the edge of the zinc, 0 to 20 mm, under water of 0.05 S/m. Under 10 um the potential is back near that of bare steel within 3 mm, under 100 um within 8 mm, under 1000 um it is still well below it at 20 mm. A dashed level marks -0.776 V SCE, which is -0.85 V CSE: the curves cross it within a few millimetres.",
-            (0, 20), (-1.05, -0.58));
+            "Three curves of potential against the distance from the edge of the zinc, 0 to 20 mm, under water of 0.05 S/m. Under 10 um the potential is back near that of bare steel within 3 mm, under 100 um within 8 mm, under 1000 um it is still a little below it at 20 mm. A dashed level marks -0.776 V SCE, which is -0.85 V CSE: the curves cross it within a few millimetres.",
+            (0, 20), (-1.05, -0.56));
         foreach ((double um, string colour, string dashes, double word) in new[]
         {
-            (10.0, SvgPlot.Orange, "3 4", 2.2), (100, SvgPlot.Blue, string.Empty, 5.2), (1000, SvgPlot.Green, "10 4", 12.0),
+            (10.0, SvgPlot.Orange, "3 4", 1.8), (100, SvgPlot.Blue, string.Empty, 5.2), (1000, SvgPlot.Green, "10 4", 12.0),
         })
         {
             var film = new ThinFilm(Length.FromMicrometers(um), ElectricConductivity.FromSiemensPerMeter(0.05));
             var couple = new LinearCouple(film, zinc, Length.FromMillimeters(25), steel, Length.FromMillimeters(200));
             double At(double mm) => couple.OnSteel(Length.FromMillimeters(mm)).Volts;
             plot.Curve(Enumerable.Range(0, 101).Select(i => (i * 0.2, At(i * 0.2))), colour, dashes);
-            plot.Say(word, At(word), Text(um) + " um", colour == SvgPlot.Green ? "#006b4e" : colour == SvgPlot.Blue ? "#00588a" : "#a84800", right: 6, down: um == 10 ? -8 : 20);
+            plot.Say(word, um == 10 ? -0.60 : At(word), Text(um) + " um", colour == SvgPlot.Green ? "#006b4e" : colour == SvgPlot.Blue ? "#00588a" : "#a84800", right: 6, down: um == 10 ? -7 : 20);
         }
 
         plot.Level(-0.776, SvgPlot.Grey);
         plot.Say(20, -0.776, "−0.85 V CSE: a criterion", "#555555", "end", down: -6);
         plot.Level(-0.60, SvgPlot.Grey);
-        plot.Say(20, -0.60, "steel alone", "#555555", "end", down: 18);
+        plot.Say(20, -0.60, "steel alone", "#555555", "end", down: -7);
         foreach (double tick in new[] { 0.0, 5, 10, 15, 20 })
         {
             plot.AcrossTick(tick, Text(tick));
@@ -136,12 +136,12 @@ public class FigureTests
         CorrosionRate rate = CorrosionRate.FromMicrometersPerYear(2.1);
         double Power(double years) => PowerLawLoss.ZincMean.Loss(rate, Duration.FromYears365(years)).Micrometers;
         double Linear(double years) => LinearLoss.Law.Loss(rate, Duration.FromYears365(years)).Micrometers;
-        const double Layer = 25;
+        const double Layer = 15;
         double one = PowerLawLoss.ZincMean.TimeToLoss(rate, Length.FromMicrometers(Layer)).Duration.Years365;
         double Layers(double years) => (Layer * Math.Floor(years / one)) + Power(years % one);
         var plot = new SvgPlot(
             "Loss of zinc at 2.1 um in the first year under three laws",
-            "Loss against time, 0 to 50 years. The straight line of the linear law takes most. The power law bends away below it up to 20 years and goes on straight along its tangent, and takes least. Layers of 25 um under the power law, each beginning anew when the one above is gone, lie between the two.",
+            "Loss against time, 0 to 50 years. The straight line of the linear law takes most. The power law bends away below it up to 20 years and goes on straight along its tangent, and takes least. Layers of 15 um under the power law, each beginning anew when the one above is gone, lie between the two.",
             (0, 50), (0, 110));
         double[] years = [.. Enumerable.Range(0, 251).Select(static i => i * 0.2)];
         plot.Curve(years.Select(at => (at, Linear(at))), SvgPlot.Orange, "10 4");
@@ -150,7 +150,7 @@ public class FigureTests
         plot.Upright(20, Power(20), SvgPlot.Grey);
         plot.Say(20, 0, "tangent from 20 a", "#555555", right: 6, down: -8);
         plot.Say(34, Linear(34), "linear", "#a84800", "end", right: -8);
-        plot.Say(46, Layers(46), "layers of 25 um, each anew", "#006b4e", "end", right: -60, down: -14);
+        plot.Say(49, Layers(49), "layers, each anew", "#006b4e", "end", down: -12);
         plot.Say(40, Power(40), "power law", "#00588a", right: 0, down: 26);
         foreach (double tick in new[] { 0.0, 10, 20, 30, 40, 50 })
         {

@@ -11,6 +11,7 @@ internal static class AllChecks
         StripByStripChecks.Group,
         CylinderChecks.Group,
         ElbowChecks.Group,
+        HeadAndBendLayChecks.Group,
         MaterialOnARollChecks.Group,
         CuttingStockChecks.Group,
         PipeSizesAsmeChecks.Group,
