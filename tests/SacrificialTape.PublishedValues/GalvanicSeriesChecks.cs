@@ -1,12 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using SacrificialTape.Exposure;
 using SacrificialTape.Galvanic;
 using SacrificialTape.Jobs;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
-using SacrificialTape.Exposure;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
 using SacrificialTape.Wrapping;

@@ -38,8 +38,7 @@ internal static class IndoorChecks
             (IndoorPlace.PoolOrChemicalPlant, CorrosivityCategory.C4), (IndoorPlace.AlwaysCondensingAndPolluted, CorrosivityCategory.C5),
         })
         {
-            yield return Case($"room-{place}", $"room: {place}", (int)category, 0, "category", Evidence.From(References.IndoorExamples), () => (int)IndoorCorrosivity.CategoryOf(place))
-                with { Show = Ask.CategoryName };
+            yield return Case($"room-{place}", $"room: {place}", (int)category, 0, "category", Evidence.From(References.IndoorExamples), () => (int)IndoorCorrosivity.CategoryOf(place)) with { Show = Ask.CategoryName };
         }
     }
 
