@@ -14,7 +14,7 @@ public class ChecksAreComplete
     /// <summary>Documents behind statements that carry no number of the library's: there is nothing to compare.</summary>
     private static readonly Dictionary<string, string> Exempt = new(StringComparer.Ordinal)
     {
-        [References.GalvanicSeries.Id] = "behind the ban on magnesium: that zinc is the nobler of the two; no number is computed from it",
+        [References.SoilColour.Id] = "behind the note on kinds of soil; no number",
         [References.AluminiumAlkali.Id] = "behind the note on aluminium, which the survey states by name; no potential or pH is computed or compared",
         [References.JacobiEquation.Id] = "an equation without a number; the strains that follow from it are checked by stepping along it",
         [References.GeodesicCurvature.Id] = "a formula without a number; the curvature that follows from it is checked against the curve in space",
@@ -23,7 +23,6 @@ public class ChecksAreComplete
         [References.ZincSteelCouplePh.Id] = "behind the words of the rule on alkaline water, as one of the sources that disagree; no loss is computed from it",
         [References.ZincAlkalineFaq.Id] = "behind the words of the rule on alkaline water, as one of the sources that disagree; nothing is held against it",
         [References.ReversalIons.Id] = "behind the finding on water that favours reversal, which the survey states by name; recalled, and no number",
-        [References.NobleMetals.Id] = "behind the findings on copper and stainless steel, which the survey states by name; the gaps in their words are subtractions",
         [References.CorrosionUnderInsulation.Id] = "behind the finding under insulation, which the survey states by name; no temperature is held against it",
         [References.ZincUnderInsulation.Id] = "behind the words of the rule under insulation; recalled, and no temperature is held against it",
         [References.WetStorageStain.Id] = "behind the finding on crevices at clamps, which the survey states by name; no number",

@@ -23,6 +23,9 @@ internal static partial class Sources
     internal static SourceReference AnodeLifeFormula { get; } = new(
         "anode-life-0-0424", "Courses on cathodic protection", "life of zinc anodes", "L = 0.0424 W E U/I, W in lb", SourceReading.Recalled);
 
+    internal static SourceReference BulkheadDesign { get; } = new(
+        "mil-hdbk-1004-10-bulkhead", "MIL-HDBK-1004/10", "page 201, steel bulkhead", "106 560 ft2 at 0.5 and 44 400 ft2 at 0.2 mA/ft2: 62.16 A; anodes of 4.75 A: 13.08, use 13", SourceReading.FirstHand);
+
     private static IEnumerable<SourceReference> Galvanic =>
-        [CorrosionPaperSeventeen, SacrificialMetalPage, AstmG102, RateConversionPage, IronRateQuestion, AnodeLifeFormula];
+        [BulkheadDesign, CorrosionPaperSeventeen, SacrificialMetalPage, AstmG102, RateConversionPage, IronRateQuestion, AnodeLifeFormula];
 }

@@ -56,6 +56,16 @@ internal static class WaterAndSoilChecks
         yield return Case("soil-power", "x = K t^n, K = 25 um, n = 0.5, 9 years", 75, 1e-9, "um",
             Evidence.FromFormula(References.SoilPowerLaw, "25 x sqrt(9); the constants are made up"),
             static () => Ask.LossUm(PowerLawLoss.InSoil(TimeExponent.FromValue(0.5)), 25, 9));
+        Evidence constants = Evidence.From(References.SoilConstants, "weakly recalled");
+        yield return Case("soil-power-zinc-k", "K of zinc in soil", 25, 0, "um", constants, static () => FirstYearRate.InSoilByPowerLaw(Metal.Zinc).Range.Highest.MicrometersPerYear);
+        yield return Case("soil-power-steel-k", "K of carbon steel in soil", 45, 0, "um", constants, static () => FirstYearRate.InSoilByPowerLaw(Metal.CarbonSteel).Range.Highest.MicrometersPerYear);
+        yield return Case("soil-power-zinc-n", "n of zinc in soil", 0.65, 0, "1", constants, static () => PowerLawLoss.ZincInSoil.Exponent.Value);
+        yield return Case("soil-power-steel-n", "n of carbon steel in soil", 0.80, 0, "1", constants, static () => PowerLawLoss.SteelInSoil.Exponent.Value);
+        yield return Case("soil-power-zinc-10", "zinc in soil, 10 years", 111.67, 0.005, "um",
+            Evidence.FromFormula(References.SoilPowerLaw, "25 x 10^0.65; the constants are weakly recalled"), static () => Ask.LossUm(PowerLawLoss.ZincInSoil, 25, 10));
+        yield return Case("soil-power-over-measured", "the power law over 20 years is above what was measured in walls", 1, 0, "1",
+            Evidence.FirstPrinciples("25 x 20^0.65 = 175 um against 20 x 1.37 = 27 um: natural soil against selected fill", References.ZincInReinforcedSoil),
+            static () => Ask.LossUm(PowerLawLoss.ZincInSoil, 25, 20) > 20 * 1.368 ? 1 : 0);
     }
 
     private static PublishedCase Case(

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
+using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.TakeOff;
@@ -12,16 +13,16 @@ namespace PlantSurvey;
 /// <summary>The estimate as data: plain numbers, the unit at the end of each name.</summary>
 internal static class JsonReport
 {
-    internal static int Write(JobEstimate estimate, CostEstimate? cost, TextWriter output)
+    internal static int Write(Survey survey, JobEstimate estimate, CostEstimate? cost, TextWriter output)
     {
-        output.WriteLine(JsonSerializer.Serialize(Data(estimate, cost), JsonReportContext.Default.JobData));
+        output.WriteLine(JsonSerializer.Serialize(Data(survey, estimate, cost), JsonReportContext.Default.JobData));
         return 0;
     }
 
-    private static JobData Data(JobEstimate estimate, CostEstimate? cost) => new(
+    private static JobData Data(Survey survey, JobEstimate estimate, CostEstimate? cost) => new(
         estimate.Job.Name,
         estimate.Job.Rules.ToString(),
-        [.. estimate.Lines.Select(Data)],
+        [.. LineLife.Of(survey, estimate).Select(life => Data(life, survey.Choices.Life))],
         [.. estimate.TakeOff.Stocks.Select(Data)],
         [.. estimate.GeneralFindings.Select(Data)],
         estimate.Covered.SquareMeters,
@@ -40,8 +41,9 @@ internal static class JsonReport
             [.. ledger.Lines.Select(static line => new CostLineData(line.Line.Kind.ToString(), line.Line.Name, line.Amount.Amount))]);
     }
 
-    private static LineData Data(LineEstimate line)
+    private static LineData Data(LineLife life, LifeChoices choices)
     {
+        LineEstimate line = life.Line;
         ILay lay = line.Line.Lay;
         var spiral = lay as SpiralLay;
         return new(
@@ -58,14 +60,39 @@ internal static class JsonReport
             [.. line.Strips.Select(static strip => new StripData(
                 strip.Purpose.ToString(), strip.Stock.ToString(), strip.Count, strip.Length.Meters, strip.Cover.Meters, strip.Lap.Meters, strip.Trim.Meters))],
             line.StripLength.Meters,
-            line.Life.Exposure.Name,
+            life.Exposure,
+            life.Notes.Exposure?.Kind ?? (line.Life.Exposure.Category is null ? "measured" : "category"),
+            [.. line.Line.Steel.Hazards.Present.Select(static hazard => hazard.ToString())],
             line.Life.ZincCounted.Micrometers,
             Years(line.Life.Earliest),
             Years(line.Life.Latest),
             Years(line.Line.RequiredLife),
+            life.EarliestLaw.Name,
+            line.LifeHolds,
+            life.Distribution is { } known ? Data(known, life, choices) : null,
+            life.WhyNot.Length == 0 ? null : life.WhyNot,
             line.Contact?.Ratio.SquareCentimetersPerSquareMeter,
             [.. line.Findings.Select(Data)],
             [.. line.CrewSteps.Select(static step => $"{step.Activity}: {step.Text}")]);
+    }
+
+    private static LifeData Data(LifeDistribution known, LineLife life, LifeChoices choices)
+    {
+        var plan = new LifePlan(known, choices.Confidence);
+        HotDipComparison? beside = life.HotDip(choices.Confidence);
+        return new(
+            known.Uncertainty.Rate.Name,
+            known.Uncertainty.Rate.LogNormal.Median.MicrometersPerYear,
+            known.Uncertainty.Rate.LogNormal.Spread.Value,
+            known.Uncertainty.Growth.Name,
+            [.. LifeReport.Confidences.Select(one => new ReachedData(one, Years(known.ReachedWith(Probability.FromFraction(one)))))],
+            known.ChanceOf(life.Line.Line.RequiredLife).Fraction,
+            choices.Confidence.Fraction,
+            Years(plan.Until(LifeReport.Left(2))),
+            Years(plan.Until(LifeReport.Left(1))),
+            LifeReport.Day(plan, choices, LifeReport.Left(2)),
+            LifeReport.Day(plan, choices, LifeReport.Left(1)),
+            beside is null ? null : new HotDipData(beside.Coating.Thickness.Micrometers, Years(beside.CoatingLife), beside.EqualCoating.Micrometers));
     }
 
     private static StockData Data(StockTakeOff stock) => new(
@@ -127,13 +154,37 @@ internal sealed record LineData(
     IReadOnlyList<StripData> Strips,
     double StripM,
     string Exposure,
+    string ExposureKind,
+    IReadOnlyList<string> Hazards,
     double ZincCountedUm,
     double? EarliestYears,
     double? LatestYears,
     double? RequiredYears,
+    string EarliestLaw,
+    bool LifeHolds,
+    LifeData? LifeSpread,
+    string? NoLifeSpreadBecause,
     double? BareCm2PerM2,
     IReadOnlyList<FindingData> Findings,
     IReadOnlyList<string> CrewSteps);
+
+internal sealed record LifeData(
+    string Rate,
+    double MedianUmPerYear,
+    double S,
+    string Growth,
+    IReadOnlyList<ReachedData> Reached,
+    double ChanceOfRequired,
+    double PlanConfidence,
+    double? TwoThirdsLeftYears,
+    double? OneThirdLeftYears,
+    DateOnly? TwoThirdsLeftOn,
+    DateOnly? OneThirdLeftOn,
+    HotDipData? HotDip);
+
+internal sealed record ReachedData(double Confidence, double? Years);
+
+internal sealed record HotDipData(double CoatingUm, double? CoatingYears, double TapeIsWorthUm);
 
 internal sealed record StripData(string Purpose, string Stock, int Count, double LengthM, double CoverM, double LapM, double TrimM);
 

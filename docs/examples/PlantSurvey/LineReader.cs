@@ -12,12 +12,15 @@ using UnitsNet;
 namespace PlantSurvey;
 
 /// <summary>The cells that every sheet of the survey has: where a line stands, how long it must last, what it is covered with.</summary>
-internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<string, StripStock> stock)
+internal sealed class LineReader(
+    SurveyChoices choices, IReadOnlyDictionary<string, StripStock> stock, IReadOnlyDictionary<string, SurveyExposure> named)
 {
     internal static readonly string[] Columns = ["line", "exposure", "life_a", "stock", "lay", "lap_mm"];
 
     internal static readonly string[] Optional =
-        ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method", "clear"];
+        ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method", "clear", .. HazardList.Columns, "steel_mm"];
+
+    private const string Measured = "measured";
 
     private static readonly Dictionary<string, Orientation> Runs = new()
     {
@@ -34,7 +37,7 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         ["magnesium"] = SubstrateMetal.Magnesium,
     };
 
-    private static readonly Dictionary<string, CorrosivityCategory?> Exposures = Enum.GetValues<CorrosivityCategory>()
+    internal static readonly Dictionary<string, CorrosivityCategory?> Exposures = Enum.GetValues<CorrosivityCategory>()
         .ToDictionary(static category => category.ToString(), static category => (CorrosivityCategory?)category);
 
     private static readonly Dictionary<string, bool> YesOrNo = new() { ["yes"] = true, ["no"] = false };
@@ -45,15 +48,19 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
         ["head"] = ApplicationMethod.WrappingHead,
     };
 
-    static LineReader() => Exposures["measured"] = null;
+    static LineReader() => Exposures[Measured] = null;
+
+    // The words that every survey has, then the names of its own.
+    private readonly Dictionary<string, string> places = Exposures.Keys.Concat(named.Keys).Distinct().ToDictionary(static name => name);
 
     /// <summary>Reads a line whose shape and lay are those of a sheet.</summary>
-    /// <returns>The line and the work that it makes; null where the row has faults.</returns>
-    internal (SurveyLine Line, IReadOnlyList<LabourWork> Work)? Read(CsvRow row, ShapeSheet sheet)
+    /// <returns>The line, the work that it makes and what else is said of it; null where the row has faults.</returns>
+    internal (SurveyLine Line, IReadOnlyList<LabourWork> Work, LineNotes Notes)? Read(CsvRow row, ShapeSheet sheet)
     {
         string tag = row.Text("line");
         SteelCondition? steel = Steel(row);
-        ZincExposure? exposure = Exposure(row);
+        (ZincExposure Zinc, SurveyExposure? Named)? exposure = this.Exposure(row);
+        Length? thickness = Thickness(row);
         double years = row.Number("life_a");
         int layers = row.WholeOr("layers", 1);
         StripStock? strip = row.Choice("stock", stock);
@@ -80,8 +87,8 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
 
         Duration life = Duration.FromYears365(years);
         SurveyLine? line = row.Try("life_a", () => new SurveyLine(
-            tag, lay, exposure, Lifetime.Of(life), steel, welds, layers, new ValueList<StayClear>(clear.Where(static one => !one.IsBand))), ("spots", "clear"));
-        return line is null ? null : (line, Work(lay, welds, method, sheet));
+            tag, lay, exposure.Value.Zinc, Lifetime.Of(life), steel, welds, layers, new ValueList<StayClear>(clear.Where(static one => !one.IsBand))), ("spots", "clear"));
+        return line is null ? null : (line, Work(lay, welds, method, sheet), new LineNotes(exposure.Value.Named, thickness));
     }
 
     private static IReadOnlyList<LabourWork> Work(ILay lay, WeldWork? welds, ApplicationMethod method, ShapeSheet sheet)
@@ -122,36 +129,52 @@ internal sealed class LineReader(SurveyChoices choices, IReadOnlyDictionary<stri
             row.Fault("service_degC", "The surface is wet in service; state at which temperature.");
         }
 
+        LineHazards? hazards = HazardList.Read(row);
         Temperature? service = degrees is { } c ? Temperature.FromDegreesCelsius(c) : null;
-        return row.Faulty ? null : row.Try("service_degC", () => new SteelCondition(metal, windows, service, wet, run));
+        return row.Faulty ? null : row.Try("service_degC", () => new SteelCondition(metal, windows, service, wet, run, hazards));
     }
 
-    private static ZincExposure? Exposure(CsvRow row)
+    private static Length? Thickness(CsvRow row)
     {
-        CorrosivityCategory? category = row.Choice("exposure", Exposures);
-        double? rate = row.OptionalNumber("rate_um_a");
-        if (row.Faulty)
+        if (row.OptionalNumber("steel_mm") is not { } mm)
         {
             return null;
         }
 
-        if (category is { } known)
+        // The library says which steel its comparison takes.
+        HotDipCoating? probe = row.Try("steel_mm", () => HotDipCoating.Iso1461(Length.FromMillimeters(mm), HotDipValue.Mean));
+        return probe is null ? null : Length.FromMillimeters(mm);
+    }
+
+    private (ZincExposure Zinc, SurveyExposure? Named)? Exposure(CsvRow row)
+    {
+        string? place = row.Choice("exposure", this.places);
+        double? rate = row.OptionalNumber("rate_um_a");
+        if (row.Faulty || place is null)
         {
-            if (rate is not null)
+            return null;
+        }
+
+        if (place == Measured)
+        {
+            if (rate is not { } measured)
             {
-                row.Fault("rate_um_a", "A rate goes with the exposure 'measured' only.");
+                row.Fault("rate_um_a", "The exposure 'measured' needs its first-year zinc rate.");
+                return null;
             }
 
-            return ZincExposure.FromCategory(known);
+            ZincExposure? zinc = row.Try("rate_um_a", () => ZincExposure.FromMeasurement(
+                CorrosionRate.FromMicrometersPerYear(measured), "zinc coupons on site, as the survey states"));
+            return zinc is null ? null : (zinc, null);
         }
 
-        if (rate is not { } measured)
+        if (rate is not null)
         {
-            row.Fault("rate_um_a", "The exposure 'measured' needs its first-year zinc rate.");
-            return null;
+            row.Fault("rate_um_a", "A rate goes with the exposure 'measured' only.");
         }
 
-        return row.Try("rate_um_a", () => ZincExposure.FromMeasurement(
-            CorrosionRate.FromMicrometersPerYear(measured), "zinc coupons on site, as the survey states"));
+        return Exposures.TryGetValue(place, out CorrosivityCategory? category) && category is { } known
+            ? (ZincExposure.FromCategory(known), null)
+            : (named[place].Zinc, named[place]);
     }
 }

@@ -7,4 +7,5 @@ namespace PlantSurvey;
 
 /// <summary>A survey as read: the job, the work in it, the prices where the folder has them, and what it was chosen from.</summary>
 internal sealed record Survey(
-    Job Job, ValueList<LabourWork> Work, CostPrices? Prices, SurveyChoices Choices, IReadOnlyCollection<StripStock> Stock);
+    Job Job, ValueList<LabourWork> Work, CostPrices? Prices, SurveyChoices Choices, IReadOnlyCollection<StripStock> Stock,
+    IReadOnlyDictionary<string, LineNotes> Notes);

@@ -20,6 +20,9 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
                 case "--cuts" when wanted == Wanted.Tables:
                     wanted = Wanted.CutList;
                     break;
+                case "--life" when wanted == Wanted.Tables:
+                    wanted = Wanted.Life;
+                    break;
                 case "--crew" or "--workings" or "--choose" when wanted == Wanted.Tables && i + 1 < arguments.Count:
                     wanted = arguments[i] switch
                     {

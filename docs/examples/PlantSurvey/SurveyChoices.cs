@@ -5,7 +5,7 @@ using UnitsNet;
 namespace PlantSurvey;
 
 /// <summary>What the estimator chose for the whole job: choices.csv.</summary>
-internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandWander, TakeOffChoices TakeOff)
+internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandWander, TakeOffChoices TakeOff, LifeChoices Life)
 {
     private const string File = "choices.csv";
 
@@ -14,7 +14,7 @@ internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandW
 
     internal static SurveyChoices? Read(string folder, List<SurveyFault> faults)
     {
-        CsvTable? table = CsvTable.Read(folder, File, Columns, [], faults);
+        CsvTable? table = CsvTable.Read(folder, File, Columns, LifeChoices.Columns, faults);
         if (table is null || table.Rows.Count == 0)
         {
             return null;
@@ -33,6 +33,7 @@ internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandW
         double spliceLap = row.Number("splice_lap_mm");
         double shortest = row.Number("shortest_piece_m");
         double contingency = row.Number("contingency_percent");
+        LifeChoices? life = LifeChoices.Read(row);
         if (row.Faulty)
         {
             return null;
@@ -42,6 +43,6 @@ internal sealed record SurveyChoices(string JobName, Length EndLap, Length HandW
             Length.FromMillimeters(spliceLap), Length.FromMeters(shortest), Contingency.FromFraction(contingency / 100)));
         return row.Faulty
             ? null
-            : new SurveyChoices(name, Length.FromMillimeters(endLap), Length.FromMillimeters(wander), takeOff);
+            : new SurveyChoices(name, Length.FromMillimeters(endLap), Length.FromMillimeters(wander), takeOff, life!);
     }
 }

@@ -10,13 +10,14 @@ public static class SurveyProgram
         """
         Works out a survey of steel to be covered with zinc tape.
 
-          PlantSurvey [FOLDER] [--json | --cuts | --crew LINE | --workings LINE | --choose LINE]
+          PlantSurvey [FOLDER] [--json | --cuts | --life | --crew LINE | --workings LINE | --choose LINE]
 
           FOLDER           holds stock.csv, choices.csv and sheets of lines (lines.csv for pipe, fittings.csv, vessels.csv,
                            panels.csv, sections.csv, details.csv; those that there are), and prices.csv with norms.csv if
-                           it is to be priced; left out: the invented site that ships with the example
+                           it is to be priced, and exposures.csv for places known by more than a category; left out: the invented site that ships with the example
           --json           the estimate as data
           --cuts           the cut list: which pieces come from which roll
+          --life           how sure the lives are: percentiles, chances, when to look, hot-dip zinc beside it
           --crew LINE      the crew's steps for one line
           --choose LINE    the cheapest tape and lay that lasts and meets every rule, and why the others do not
           --workings LINE  every step from the numbers of one line to its answers
@@ -49,12 +50,13 @@ public static class SurveyProgram
 
         return read.Wanted switch
         {
-            Wanted.Data => JsonReport.Write(estimate, cost, output),
+            Wanted.Data => JsonReport.Write(survey!, estimate, cost, output),
             Wanted.Crew => LineReport.WriteCrew(estimate, read.Line, output, errors),
             Wanted.Workings => LineReport.WriteWorkings(estimate, read.Line, output, errors),
             Wanted.Choice => ChoiceReport.Write(survey!, read.Line, output, errors),
+            Wanted.Life => LifeReport.Write(survey!, estimate, output),
             Wanted.CutList => CutListReport.Write(estimate, output),
-            _ => TableReport.Write(estimate, cost, output),
+            _ => TableReport.Write(survey!, estimate, cost, output),
         };
     }
 }

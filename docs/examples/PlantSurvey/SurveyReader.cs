@@ -13,6 +13,7 @@ internal static class SurveyReader
     {
         SurveyChoices? choices = SurveyChoices.Read(folder, faults);
         IReadOnlyDictionary<string, StripStock>? stock = StockReader.Read(folder, choices?.TakeOff, faults);
+        IReadOnlyDictionary<string, SurveyExposure> exposures = ExposureSheet.Read(folder, faults);
         List<(ShapeSheet Sheet, CsvTable Table)> sheets = Sheets(folder, faults);
         if (choices is null || stock is null)
         {
@@ -23,12 +24,13 @@ internal static class SurveyReader
         var lines = new List<SurveyLine>();
         var work = new List<LabourWork>();
         var tags = new HashSet<string>(StringComparer.Ordinal);
-        var reader = new LineReader(choices, stock);
+        var notes = new Dictionary<string, LineNotes>(StringComparer.Ordinal);
+        var reader = new LineReader(choices, stock, exposures);
         foreach ((ShapeSheet sheet, CsvTable table) in sheets)
         {
             foreach (CsvRow row in table.Rows)
             {
-                (SurveyLine Line, IReadOnlyList<LabourWork> Work)? read = reader.Read(row, sheet);
+                (SurveyLine Line, IReadOnlyList<LabourWork> Work, LineNotes Notes)? read = reader.Read(row, sheet);
                 if (!tags.Add(row.TextOr("line", string.Empty)))
                 {
                     row.Fault("line", $"'{row.TextOr("line", string.Empty)}' stands twice in the survey.");
@@ -38,13 +40,14 @@ internal static class SurveyReader
                 {
                     lines.Add(whole.Line);
                     work.AddRange(whole.Work);
+                    notes[whole.Line.Tag] = whole.Notes;
                 }
             }
         }
 
         return faults.Count > 0
             ? null
-            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values]);
+            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values], notes);
     }
 
     // One line of cost for work of one kind, wherever it is done.

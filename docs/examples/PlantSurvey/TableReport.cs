@@ -13,21 +13,10 @@ namespace PlantSurvey;
 /// <summary>The estimate as tables for a foreman and an estimator.</summary>
 internal static class TableReport
 {
-    private const int Columns = 150;
-
-    internal static int Write(JobEstimate estimate, CostEstimate? cost, TextWriter output)
+    internal static int Write(Survey survey, JobEstimate estimate, CostEstimate? cost, TextWriter output)
     {
         using var text = new StringWriter(CultureInfo.InvariantCulture);
-
-        // Plain text of a fixed width: the same on a screen, on paper and in a file.
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Interactive = InteractionSupport.No,
-            Out = new AnsiConsoleOutput(text),
-        });
-        console.Profile.Width = Columns;
+        IAnsiConsole console = Sheets.Console(text);
         console.WriteLine($"{estimate.Job.Name}: {estimate.Lines.Count} lines. Rules: {estimate.Job.Rules}.");
         console.Write(LaySheet(estimate));
         if (Others(estimate).Any())
@@ -35,7 +24,7 @@ internal static class TableReport
             console.Write(OtherLays(estimate));
         }
 
-        console.Write(Lives(estimate));
+        console.Write(Lives(survey, estimate));
         FindingsReport.Write(estimate, console);
         console.Write(Order(estimate));
         if (cost is not null)
@@ -44,11 +33,7 @@ internal static class TableReport
         }
 
         console.Write(Totals(estimate));
-        foreach (string line in text.ToString().Split('\n'))
-        {
-            output.WriteLine(line.TrimEnd());
-        }
-
+        Sheets.Print(text, output);
         return 0;
     }
 
@@ -150,23 +135,24 @@ internal static class TableReport
 
     private static bool IsPipe(LineEstimate line) => line.Line.Lay.Surface is StraightPipe or Bend;
 
-    private static Table Lives(JobEstimate estimate)
+    private static Table Lives(Survey survey, JobEstimate estimate)
     {
         Table table = Sheets.Titled("Life of the zinc in years (earliest: least foil at the highest rate; no published life of foil on adhesive was found)");
-        Sheets.Head(table, "Line", "Exposure");
-        Sheets.HeadRight(table, "Rate um/a", "Zinc um", "Linear", "Power law", "Earliest", "Latest", "Required");
-        Sheets.Head(table, "Verdict");
+        Sheets.Head(table, "Line");
+        Sheets.HeadWrapped(table, "Exposure");
+        Sheets.HeadRight(table, "Rate um/a", "Zinc um", "Linear", "Other law", "Earliest", "Latest", "Required");
+        Sheets.HeadWrapped(table, "Verdict");
         Sheets.HeadRight(table, "Bare cm2/m2");
         foreach (LineEstimate line in estimate.Lines)
         {
             LifeEstimate life = line.Life;
             table.AddRow(
                 line.Line.Tag,
-                life.Exposure.Name,
+                survey.Notes[line.Line.Tag].Exposure?.Name ?? life.Exposure.Name,
                 $"{Sheets.Number(life.Exposure.FirstYear.Lowest.MicrometersPerYear, 1)} to {Sheets.Number(life.Exposure.FirstYear.Highest.MicrometersPerYear, 1)}",
                 Sheets.Number(life.ZincCounted.Micrometers, 0),
-                Range(life.ByLaw[0]),
-                Range(life.ByLaw[1]),
+                Range(life.ByLaw.FirstOrDefault(static one => one.Law is LinearLoss)),
+                Range(life.ByLaw.FirstOrDefault(static one => one.Law is not LinearLoss)),
                 Years(life.Earliest),
                 Years(life.Latest),
                 Years(line.Line.RequiredLife),
@@ -239,10 +225,10 @@ internal static class TableReport
         };
     }
 
-    private static string Range(LawLife life) => $"{Years(life.Earliest)} to {Years(life.Latest)}";
+    private static string Range(LawLife? life) => life is null ? "-" : $"{Years(life.Earliest)} to {Years(life.Latest)}";
 
     // Past two centuries the figure is arithmetic, not a forecast; --json has it all the same.
-    private static string Years(Lifetime life) => life switch
+    internal static string Years(Lifetime life) => life switch
     {
         { IsUnlimited: true } => "unlimited",
         { Duration.Days: > 200 * 365 } => "over 200",

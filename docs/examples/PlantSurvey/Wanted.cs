@@ -6,6 +6,7 @@ internal enum Wanted
     Tables,
     Data,
     CutList,
+    Life,
     Crew,
     Workings,
     Choice,

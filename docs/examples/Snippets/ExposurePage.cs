@@ -105,4 +105,23 @@ public static class ExposurePage
         Console.WriteLine(PollutionClasses.Wetness(Duration.FromHours(3067), Iso9223Edition.Of1992));
         #endregion
     }
+
+    public static void Indoors()
+    {
+        #region indoors
+        foreach (IndoorCategory category in Enum.GetValues<IndoorCategory>())
+        {
+            Console.WriteLine(FirstYearRate.Indoors(category, Metal.Zinc));
+        }
+
+        MassLossRate weighed = MassLossRate.FromGramsPerSquareMeterYear(0.9);
+        Console.WriteLine($"{weighed}: {IndoorCorrosivity.CategoryOf(weighed, Metal.Zinc)}, {Corrosivity.CategoryOf(weighed, Metal.Zinc)} of the open air");
+        FirstYearRate hall = FirstYearRate.Indoors(IndoorPlace.HumidProduction, Metal.Zinc);
+        Console.WriteLine(hall);
+        foreach (Finding finding in hall.Judge(RuleSet.Default, "Bottling hall"))
+        {
+            Console.WriteLine($"{finding.Severity} [{finding.Rule.Id}] {finding.Rule.Title}");
+        }
+        #endregion
+    }
 }

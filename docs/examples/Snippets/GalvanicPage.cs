@@ -63,4 +63,22 @@ public static class GalvanicPage
         Console.WriteLine($"{mean.Amperes:0.00} A on the mean take {mass.Mass.Kilograms:0.0} kg");
         #endregion
     }
+
+    public static void SoilAnodes()
+    {
+        #region soil-anodes
+        var anode = new SoilAnode(SoilAnodeKind.MagnesiumWellCoated, 0.71, 1, ElectricResistivity.FromOhmMeters(50));
+        Console.WriteLine(anode);
+        Console.WriteLine($"for 726 mA: {anode.Number(ElectricCurrent.FromMilliamperes(726))} anodes");
+        #endregion
+    }
+
+    public static void TwoDemands()
+    {
+        #region two-demands
+        Console.WriteLine(MarineDemand.Published[1]);
+        MarineDemand code = MarineDemand.Of(Length.FromMeters(20), ClimateZone.Temperate);
+        Console.WriteLine($"{code}  [{code.Basis}]");
+        #endregion
+    }
 }

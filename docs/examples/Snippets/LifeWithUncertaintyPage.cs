@@ -95,4 +95,31 @@ public static class LifeWithUncertaintyPage
         Console.WriteLine(FormattableString.Invariant($"the tape is worth {both.EqualCoating.Micrometers:0.0} um of hot-dip zinc"));
         #endregion
     }
+
+    public static void OneRate()
+    {
+        LifeUncertainty uncertainty = Yard;
+        #region one-rate
+        var foil = new Foil(Length.FromMicrometers(100), Length.FromMicrometers(10));
+        var one = new LifeDistribution(foil, 1, uncertainty);
+        var two = new LifeDistribution(foil, 2, uncertainty);
+        double Reached(double years) => one.ChanceOf(Lifetime.Of(Duration.FromYears365(years))).Fraction;
+        foreach (double confidence in new[] { 0.99, 0.9, 0.5, 0.1 })
+        {
+            double years = two.ReachedWith(Probability.FromFraction(confidence)).Duration.Years365;
+
+            // If the two layers had nothing to do with one another: their lives add up, slice by slice.
+            const int Slices = 20_000;
+            double apart = Reached(years);
+            for (int i = 0; i < Slices; i++)
+            {
+                double slice = Reached(years * i / Slices) - Reached(years * (i + 1) / Slices);
+                apart += slice * Reached(years * (Slices - i - 0.5) / Slices);
+            }
+
+            Console.WriteLine(FormattableString.Invariant(
+                $"{years:0} years: chance {confidence:0.00} with one rate, {apart:0.000} with two rates apart"));
+        }
+        #endregion
+    }
 }

@@ -52,4 +52,18 @@ public static class WaterAndSoilPage
         Console.WriteLine(law.TimeToLoss(firstYear, Length.FromMicrometers(80)));
         #endregion
     }
+
+    public static void SoilConstants()
+    {
+        #region soil-constants
+        ZincExposure soil = ZincExposure.From(FirstYearRate.InSoilByPowerLaw(Metal.Zinc));
+        var life = new LifeEstimate(
+            new Foil(Length.FromMicrometers(200)), 1, soil, Utilisation.FromFraction(0.8), LawsByMedium.For(soil));
+        Console.WriteLine($"{soil.Rate}, {life.ByLaw[0].Law.Name}: {life}");
+        foreach (Finding finding in life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(10)), "Culvert"))
+        {
+            Console.WriteLine($"{finding.Severity} [{finding.Rule.Id}] {finding.Rule.Title}");
+        }
+        #endregion
+    }
 }

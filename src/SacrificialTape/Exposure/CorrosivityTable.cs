@@ -7,6 +7,9 @@ namespace SacrificialTape.Exposure;
 /// </summary>
 internal static class CorrosivityTable
 {
+    /// <summary>Carbon steel, kg/m3 (ASTM G1, recalled).</summary>
+    internal const double SteelKilogramsPerCubicMeter = 7860;
+
     internal static ReadOnlySpan<double> UpperMicrometersPerYear(Metal metal) => metal switch
     {
         Metal.Zinc => [0.1, 0.7, 2.1, 4.2, 8.4, 25],

@@ -25,6 +25,12 @@ internal static class ExposureSources
 
     internal static Basis TemperateSea { get; } = Basis.From(References.ZincInTemperateSea, "other sources say 15 to 25 um/a for sea water");
 
+    internal static Basis Indoor { get; } = Basis.From(References.IndoorCategories, "of mass; thickness at 7.14 g/cm3 for zinc and 7.86 for steel");
+
+    internal static Basis IndoorPlaces { get; } = Basis.From(References.IndoorExamples, "a category by an example, not by a measurement");
+
+    internal static Basis SoilPowerConstants { get; } = Basis.From(References.SoilConstants, "an order of size only");
+
     internal static Basis ReinforcedSoil { get; } =
         Basis.From(References.ZincInReinforcedSoil, "design loss of hot-dip zinc in selected fill, at 7.14 g/cm3");
 

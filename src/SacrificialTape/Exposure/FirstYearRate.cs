@@ -10,7 +10,7 @@ namespace SacrificialTape.Exposure;
 /// Zinc for the tape, carbon steel for bare spots. Rates are per face. Whatever brings a rate in (a category, the air of
 /// the site, a coupon, a table) comes out as this one type.
 /// </remarks>
-public sealed record FirstYearRate
+public sealed partial record FirstYearRate
 {
     private readonly ValueList<RateConcern> concerns;
 
@@ -26,7 +26,8 @@ public sealed record FirstYearRate
         CorrosivityCategory? category = null,
         LogNormalRate? logNormal = null,
         ValueList<RateConcern>? concerns = null,
-        Density? density = null)
+        Density? density = null,
+        SoilModel? soil = null)
     {
         this.Metal = metal;
         this.Name = name;
@@ -36,6 +37,7 @@ public sealed record FirstYearRate
         this.Category = category;
         this.LogNormal = logNormal;
         this.concerns = concerns ?? [];
+        this.Soil = soil;
         this.weighedAt = density is { } known ? new StoredNumber(UnitConversions.KilogramsPerCubicMeter(known)) : default;
     }
 
@@ -59,6 +61,9 @@ public sealed record FirstYearRate
 
     /// <summary>Middle and s of a log-normal error, where the source gives them.</summary>
     public LogNormalRate? LogNormal { get; }
+
+    /// <summary>By which numbers the loss goes on after the first year, in soil; null elsewhere.</summary>
+    public SoilModel? Soil { get; }
 
     /// <summary>Whether the highest rate in air lies above category CX, in the unit that was measured.</summary>
     public bool AboveCategories => this.Medium == ExposureMedium.Air && this.CategoryOf(this.Range.Highest) is null;
@@ -171,7 +176,8 @@ public sealed record FirstYearRate
             ExposureMedium.Soil,
             new RateRange(rate, rate),
             metal == Metal.Zinc ? ExposureSources.ReinforcedSoil : ExposureSources.ReinforcedSoilSteel,
-            concerns: [new RateConcern(RuleIds.BuriedMetal)]);
+            concerns: [new RateConcern(RuleIds.BuriedMetal)],
+            soil: SoilModel.ReinforcedFill);
     }
 
     /// <summary>Holds the rate against the rules: what was recalled, estimated beyond its data, or measured for another case.</summary>

@@ -16,6 +16,12 @@ internal static class SoilDesign
 
     internal static CorrosionRate Steel { get; } = CorrosionRate.FromMicrometersPerYear(12);
 
+    /// <summary>K of the power law, weakly recalled: galvanized.</summary>
+    internal static CorrosionRate PowerZinc { get; } = CorrosionRate.FromMicrometersPerYear(25);
+
+    /// <summary>K of the power law, weakly recalled: plain steel.</summary>
+    internal static CorrosionRate PowerSteel { get; } = CorrosionRate.FromMicrometersPerYear(45);
+
     private static CorrosionRate Of(double ouncesPerSquareFoot) =>
         MassLossRate.FromOuncesPerSquareFootYear(ouncesPerSquareFoot).ToCorrosionRate(Tapes.Zinc.Density);
 }

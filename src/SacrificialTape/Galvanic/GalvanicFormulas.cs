@@ -134,4 +134,25 @@ internal static class GalvanicFormulas
         @"\frac{U}{R}",
         Basis.FirstPrinciples("Ohm's law"),
         [Drive, new Symbol("R", "resistance", TradeUnit.Ohm)]);
+
+    internal static Formula SoilAnodeOutput { get; } = new(
+        "galvanic.soil-anode",
+        new Symbol("I", "Current of the anode", TradeUnit.Ampere),
+        "C * f * y / (100000 * P)",
+        @"\frac{C\,f\,y}{10^{5}\,P}",
+        Basis.From(References.SoilAnodeOutput, "there in mA and ohm.cm; 10^5 turns both into A and ohm.m"),
+        [
+            new Symbol("C", "constant, mA.ohm.cm", TradeUnit.One),
+            new Symbol("f", "size factor", TradeUnit.One),
+            new Symbol("y", "potential factor", TradeUnit.One),
+            new Symbol("P", "resistivity of the soil", TradeUnit.OhmMeter),
+        ]);
+
+    internal static Formula AnodeNumber { get; } = new(
+        "galvanic.anode-number",
+        new Symbol("n", "Number of anodes", TradeUnit.One),
+        "ceil(I_all / I)",
+        @"\left\lceil \frac{I_\text{all}}{I} \right\rceil",
+        Basis.FirstPrinciples("fewer give less than the demand"),
+        [new Symbol("I_all", "current demand", TradeUnit.Ampere), new Symbol("I", "current of one anode", TradeUnit.Ampere)]);
 }

@@ -184,4 +184,30 @@ internal static class GalvanicKernel
 
         return current;
     }
+
+    /// <summary>C f y / (10^5 P) in A, from mA.ohm.cm and ohm.m.</summary>
+    internal static double SoilAnodeOutput<TSteps>(double constant, double size, double potential, double ohmM, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double amperes = constant * size * potential / (100_000 * ohmM);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.SoilAnodeOutput, [constant, size, potential, ohmM], amperes);
+        }
+
+        return amperes;
+    }
+
+    /// <summary>Whole anodes for a demand.</summary>
+    internal static double AnodeNumber<TSteps>(double demand, double each, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double number = WithAllowance.Ceiling(demand / each);
+        if (TSteps.Records)
+        {
+            steps.Add(GalvanicFormulas.AnodeNumber, [demand, each], number);
+        }
+
+        return number;
+    }
 }

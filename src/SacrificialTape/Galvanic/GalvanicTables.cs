@@ -17,7 +17,7 @@ internal static class GalvanicTables
     internal const double ZincElectrons = 2;
 
     /// <summary>Carbon steel, kg/m3 (ASTM G1, recalled).</summary>
-    internal const double SteelKilogramsPerCubicMeter = 7860;
+    internal const double SteelKilogramsPerCubicMeter = CorrosivityTable.SteelKilogramsPerCubicMeter;
 
     /// <summary>Zinc's potential behind the driving-voltage factor, V CSE.</summary>
     internal const double ZincOpenCircuit = -1.10;
@@ -47,6 +47,14 @@ internal static class GalvanicTables
         ReferenceElectrode.SilverChlorideSeawater => 0.07,
         ReferenceElectrode.Calomel => 0.074,
         _ => throw new ArgumentOutOfRangeException(nameof(reference), reference, "Not a reference electrode known here."),
+    };
+
+    /// <summary>mA.ohm.cm.</summary>
+    internal static double SoilAnodeConstant(SoilAnodeKind kind) => kind switch
+    {
+        SoilAnodeKind.MagnesiumWellCoated => 120_000,
+        SoilAnodeKind.ZincCoated => 50_000,
+        _ => 40_000,
     };
 
     internal static string ShortName(ReferenceElectrode reference) => reference switch

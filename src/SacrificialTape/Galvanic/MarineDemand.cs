@@ -6,8 +6,8 @@ namespace SacrificialTape.Galvanic;
 
 /// <summary>Design current demand of bare steel offshore: at the start, on the mean and at the end of the life.</summary>
 /// <remarks>
-/// Mean for the mass of anodes, start and end for their number. From published class rules; the two northern rows were
-/// paired from a flattened table.
+/// Mean for the mass of anodes, start and end for their number. <see cref="Published"/>: class rules by region; the two
+/// northern rows were paired from a flattened table. <see cref="Of"/>: by depth and climate.
 /// </remarks>
 public sealed record MarineDemand
 {
@@ -15,8 +15,9 @@ public sealed record MarineDemand
     private readonly StoredNumber mean;
     private readonly StoredNumber final;
 
-    private MarineDemand(string region, double initial, double mean, double final)
+    private MarineDemand(string region, double initial, double mean, double final, Basis? basis = null)
     {
+        this.Basis = basis ?? GalvanicSources.MarineByRegion;
         this.Region = region;
         this.initial = new StoredNumber(initial / 1000);
         this.mean = new StoredNumber(mean / 1000);
@@ -48,7 +49,32 @@ public sealed record MarineDemand
     public ElectricCurrentDensity Final => ElectricCurrentDensity.FromAmperesPerSquareMeter(this.final.Bare);
 
     /// <summary>How it is known.</summary>
-    public Basis Basis { get; } = Basis.From(References.ClassRulesProtection);
+    public Basis Basis { get; }
+
+    /// <summary>
+    /// The demand by depth and climate of an offshore code (recalled, check before use). It disagrees with the published
+    /// rows by region, mostly upwards: hold both beside one another.
+    /// </summary>
+    /// <param name="depth">Depth below the surface, zero or more; a bound belongs to the shallower band.</param>
+    /// <param name="zone">Climate by the temperature of the surface water.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The depth is negative, or there is no such zone.</exception>
+    public static MarineDemand Of(Length depth, ClimateZone zone)
+    {
+        double metres = AcceptedRange.AtLeast(0, "m").Check(UnitConversions.Millimeters(depth) / 1000, nameof(depth));
+        if (!Enum.IsDefined(zone))
+        {
+            throw new ArgumentOutOfRangeException(nameof(zone), zone, "Not a climate zone known here.");
+        }
+
+        int band = 0;
+        while (WithAllowance.Above(metres, MarineDemandTable.DeepestMetres[band]))
+        {
+            band++;
+        }
+
+        (double initial, double mean, double final) = MarineDemandTable.Amperes[band][(int)zone];
+        return new($"{MarineDemandTable.Depths[band]}, {zone}", initial * 1000, mean * 1000, final * 1000, GalvanicSources.MarineByDepth);
+    }
 
     /// <summary>Region and demands in a few words.</summary>
     public override string ToString() => string.Create(

@@ -11,6 +11,10 @@ namespace SacrificialTape.Galvanic;
 /// </remarks>
 public static class SaltSolution
 {
+    // Molar conductivity of NaCl at 25 degC, S.cm2/mol, by strength in mol/l (recalled).
+    private static readonly double[] Molar = [0.0005, 0.001, 0.005, 0.01, 0.02, 0.05, 0.1];
+    private static readonly double[] MolarConductivity = [124.44, 123.68, 120.59, 118.45, 115.70, 111.01, 106.69];
+
     private static readonly double[] Percent = [0.5, 1, 2, 5, 10, 15, 20, 25, 30, 40];
 
     /// <summary>On what the row of a salt rests.</summary>
@@ -41,6 +45,25 @@ public static class SaltSolution
 
         double share = (massPercent - Percent[i - 1]) / (Percent[i] - Percent[i - 1]);
         return ElectricConductivity.FromSiemensPerMeter((row[i - 1] + (share * (row[i] - row[i - 1]))) / 10);
+    }
+
+    /// <summary>Conductivity of dilute sodium chloride at 25 degC, from 0.0005 to 0.1 mol/l (recalled, check before use).</summary>
+    /// <param name="strength">Amount of salt in a volume of solution.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The strength is outside the table.</exception>
+    [BasisOf(typeof(GalvanicSources), nameof(GalvanicSources.SodiumChlorideMolar))]
+    public static ElectricConductivity DiluteSodiumChloride(Molarity strength)
+    {
+        double molar = AcceptedRange.Between(Molar[0], Molar[^1], "mol/l").Check(UnitConversions.MolesPerLiter(strength), nameof(strength));
+        int i = 1;
+        while (Molar[i] < molar)
+        {
+            i++;
+        }
+
+        double low = Math.Sqrt(Molar[i - 1]);
+        double share = (Math.Sqrt(molar) - low) / (Math.Sqrt(Molar[i]) - low);
+        double lambda = MolarConductivity[i - 1] + (share * (MolarConductivity[i] - MolarConductivity[i - 1]));
+        return ElectricConductivity.FromSiemensPerMeter(lambda * molar / 10);
     }
 
     private static ReadOnlySpan<double> MilliSiemensPerCm(Salt salt) => salt switch

@@ -21,7 +21,7 @@ internal sealed class LifeEstimates(RuleSet rules)
         var asked = new Case(lay.Stock.Tape.Foil, lay.LayersEverywhere, exposure);
         if (!this.known.TryGetValue(asked, out LifeEstimate? life))
         {
-            life = new LifeEstimate(asked.Foil, asked.Layers, asked.Exposure, this.usable);
+            life = new LifeEstimate(asked.Foil, asked.Layers, asked.Exposure, this.usable, LawsByMedium.For(asked.Exposure));
             this.known.Add(asked, life);
         }
 

@@ -43,6 +43,38 @@ public static partial class References
         "Zinc 780 A.h/kg in seawater and 700 in sediment; breakdown constants; utilisation by shape",
         SourceReading.Recalled);
 
+    /// <summary>Design current demand by depth and climate.</summary>
+    public static SourceReference DnvDesignDemand { get; } = new(
+        "dnv-rp-b401-2010-demand",
+        "DNV-RP-B401 2005 and 2010",
+        "Tables 10-1 and 10-2",
+        "Current demand of bare steel at the start, on the mean and at the end, by depth and climate zone, A/m2",
+        SourceReading.Recalled);
+
+    /// <summary>Output of anodes in soil.</summary>
+    public static SourceReference SoilAnodeOutput { get; } = new(
+        "tm-5-811-7-c-2",
+        "TM 5-811-7; MIL-HDBK-1004/10",
+        "equation C-2 and Table C-4; 4.2.5 and pages 186 and 198",
+        "i = C f y / P in mA, above 500 ohm.cm; C = 120 000 for magnesium on well coated structures; f = 1.00 for 17 lb, 0.71 for 9 lb",
+        SourceReading.FirstHand);
+
+    /// <summary>Constants of zinc in the output formula.</summary>
+    public static SourceReference SoilAnodeZincConstants { get; } = new(
+        "tm-5-811-7-zinc-constants",
+        "TM 5-811-7; MIL-HDBK-1004/10",
+        "constants of zinc with equation C-2",
+        "C = 50 000 for zinc on coated and 40 000 on bare structures",
+        SourceReading.Recalled);
+
+    /// <summary>Molar conductivity of sodium chloride.</summary>
+    public static SourceReference SodiumChlorideMolar { get; } = new(
+        "crc-nacl-molar-conductivity",
+        "CRC Handbook of Chemistry and Physics",
+        "molar conductivity of aqueous electrolytes at 25 degC, NaCl",
+        "123.7, 118.5 and 106.7 S.cm2/mol at 0.001, 0.01 and 0.1 mol/l",
+        SourceReading.Recalled);
+
     /// <summary>Capacity of pipeline anodes.</summary>
     public static SourceReference PipelineAnodes { get; } = new(
         "iso-15589-2-zinc",
@@ -198,7 +230,7 @@ public static partial class References
     private static IEnumerable<SourceReference> Galvanic =>
     [
         FaradayConstants, AnodeCourseTable, PipelineHandbook, BritishCathodicProtection, DnvCathodicProtection, PipelineAnodes,
-        DrivingVoltageFactors, CurrentRequirements, ClassRulesProtection, OffshoreStructures, FlushAnodeResistance, MilitaryAnodeMass,
+        DrivingVoltageFactors, CurrentRequirements, ClassRulesProtection, DnvDesignDemand, SoilAnodeOutput, SoilAnodeZincConstants, SodiumChlorideMolar, OffshoreStructures, FlushAnodeResistance, MilitaryAnodeMass,
         ProtectionCriteria, BuriedPipelineCriteria, SeawaterCriteria, GalvanicCoatingCriterion, OxygenInWater, MixedPotential, SternGeary,
         WaterOnMetal, RainConductivity, WaterConductivity, SaltConductivity, SodiumChlorideConductivity,
     ];

@@ -146,6 +146,9 @@ internal static class UnitConversions
     internal static double Volts(ElectricPotential potential) =>
         potential.Unit == ElectricPotentialUnit.Volt ? (double)potential.Value : (double)potential.Volts;
 
+    internal static double MolesPerLiter(Molarity strength) =>
+        strength.Unit == MolarityUnit.MolePerLiter ? (double)strength.Value : (double)strength.MolesPerLiter;
+
     internal static double Amperes(ElectricCurrent current) =>
         current.Unit == ElectricCurrentUnit.Ampere ? (double)current.Value : (double)current.Amperes;
 

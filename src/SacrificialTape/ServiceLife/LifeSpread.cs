@@ -10,6 +10,8 @@ namespace SacrificialTape.ServiceLife;
 internal sealed class LifeSpread
 {
     private const double RootWidth = 1e-13;
+    private const int MostSteps = 100;
+    private const double NoiseBelow = 1e-9;
 
     // |ln g| moves by at most ln 20 + 1/b, some 4.2 to 5, for each unit of the exponent from days to centuries.
     private const double LogPerExponent = 5;
@@ -75,25 +77,29 @@ internal sealed class LifeSpread
     /// <summary>The time that k whole layers and a part of the next last with a confidence.</summary>
     internal double Years(double confidence, int whole, double part)
     {
+        // Time grows with zinc over rate, so the ends of the zinc under each law bound the time.
         double logRate = this.logMedian + (this.sigma * NormalKernel.Quantile(confidence));
+        double least = Math.Exp(this.zinc.Points.Min() - logRate);
+        double most = Math.Exp(this.zinc.Points.Max() - logRate);
         double shortest = double.PositiveInfinity;
         double longest = 0;
         foreach (PowerLawTerms law in this.terms)
         {
-            foreach (double log in this.zinc.Points)
-            {
-                double ratio = Math.Exp(log - logRate);
-                double years = (whole == 0 ? 0 : whole * this.growth.Years(ratio, law)) + this.growth.Years(part * ratio, law);
-                shortest = Math.Min(shortest, years);
-                longest = Math.Max(longest, years);
-            }
+            shortest = Math.Min(shortest, this.LayerYears(least, whole, part, law));
+            longest = Math.Max(longest, this.LayerYears(most, whole, part, law));
+        }
+
+        if (this.IsOnePoint || longest <= shortest * (1 + RootWidth))
+        {
+            return shortest;
         }
 
         // A hair wider, for the ends themselves are rounded.
-        return this.IsOnePoint || longest <= shortest * (1 + RootWidth)
-            ? shortest
-            : Math.Exp(BracketedRoot.Find(
-                log => this.Reached(Math.Exp(log), whole, part) - confidence, Math.Log(shortest) - 1e-9, Math.Log(longest) + 1e-9, RootWidth));
+        double low = Math.Log(shortest) - 1e-9;
+        double high = Math.Log(longest) + 1e-9;
+        return Math.Exp(this.growth.HasSlope && (whole == 0 || part == 1)
+            ? this.LogYears(confidence, whole, part, low, high)
+            : BracketedRoot.Find(log => this.Reached(Math.Exp(log), whole, part) - confidence, low, high, RootWidth));
     }
 
     /// <summary>Zinc in um, without spread, that lasts so long with a confidence under this rate and growth.</summary>
@@ -126,8 +132,72 @@ internal sealed class LifeSpread
         ? DensityPiece.Uniform(um - tolerance, um + tolerance)
         : DensityPiece.Triangular(um - tolerance, um, um + tolerance);
 
+    private double LayerYears(double ratio, int whole, double part, in PowerLawTerms law) =>
+        (whole == 0 ? 0 : whole * this.growth.Years(ratio, law)) + this.growth.Years(part * ratio, law);
+
+    // Newton's steps on the quantile of the chance, which is nearly straight in ln of the time; where one leaves the bracket
+    // it is halved instead.
+    private double LogYears(double confidence, int whole, double part, double low, double high)
+    {
+        double wanted = NormalKernel.Quantile(confidence);
+        double log = (low + high) / 2;
+        double before = double.PositiveInfinity;
+        for (int i = 0; i < MostSteps; i++)
+        {
+            (double chance, double slope) = this.ReachedWithSlope(Math.Exp(log), whole, part);
+            (low, high) = chance > confidence ? (log, high) : (low, log);
+            double next = (low + high) / 2;
+            if (chance is > 0 and < 1 && slope < 0)
+            {
+                double z = NormalKernel.Quantile(chance);
+                double newton = log + ((wanted - z) * NormalKernel.Density(z) / slope);
+                double step = Math.Abs(newton - log);
+
+                // The end: nothing moves any more, or what moves is the rounding of the chance itself.
+                if (step <= RootWidth || (step < NoiseBelow && step >= before))
+                {
+                    return newton;
+                }
+
+                (before, next) = newton > low && newton < high ? (step, newton) : (double.PositiveInfinity, next);
+            }
+
+            log = next;
+        }
+
+        return log;
+    }
+
+    // The chance, and how it changes with ln of the time. Where all that goes is whole layers, or part of the first alone.
+    private (double Chance, double Slope) ReachedWithSlope(double years, int whole, double part)
+    {
+        double sum = 0;
+        double slope = 0;
+        double oneLayer = whole == 0 ? years : years / (whole + 1);
+        double shift = (whole == 0 ? -Math.Log(part) : 0) + this.logMedian;
+        double[] points = this.zinc.Points;
+        double[] shares = this.zinc.Weights;
+        for (int b = 0; b < this.terms.Length; b++)
+        {
+            double needed = this.growth.LogLoss(oneLayer, this.terms[b]) + shift;
+            double ofZinc = 0;
+            double bells = 0;
+            for (int i = 0; i < points.Length; i++)
+            {
+                (double below, double bell) = NormalKernel.BelowAndDensity((points[i] - needed) / this.sigma);
+                ofZinc += shares[i] * below;
+                bells += shares[i] * bell;
+            }
+
+            sum += this.weights[b] * ofZinc;
+            slope -= this.weights[b] * bells * this.growth.LogSlope(oneLayer, this.terms[b]) / this.sigma;
+        }
+
+        return (Math.Min(1, sum), slope);
+    }
+
     // ln of the zinc over the rate that lasts exactly so long.
-    private double LogRatio(double years, int whole, double part, PowerLawTerms law)
+    private double LogRatio(double years, int whole, double part, in PowerLawTerms law)
     {
         if (whole == 0)
         {
@@ -135,11 +205,12 @@ internal sealed class LifeSpread
         }
 
         double least = this.growth.LogLoss(years / (whole + 1), law);
-        if (part == 1)
-        {
-            return least;
-        }
+        return part == 1 ? least : this.LogRatioOfParts(years, whole, part, law, least);
+    }
 
+    // On its own, so that only this case pays for what the search captures.
+    private double LogRatioOfParts(double years, int whole, double part, PowerLawTerms law, double least)
+    {
         double most = this.growth.LogLoss(years / whole, law);
         return BracketedRoot.Find(
             log => (whole * this.growth.Years(Math.Exp(log), law)) + this.growth.Years(part * Math.Exp(log), law) - years,

@@ -16,6 +16,8 @@ internal static class LossFormulas
 
     internal static Basis SoilForm { get; } = Basis.From(References.SoilPowerLaw, "with an exponent of the user's own, and straight on after 20 years");
 
+    internal static Basis SoilConstants { get; } = Basis.From(References.SoilConstants, "exponent; the form was read, and straight on after 20 years");
+
     private static readonly Basis Shape = Basis.FirstPrinciples("the law is a shape: at another first-year rate all losses grow in proportion");
 
     private static readonly Basis CubicForm = Basis.From(References.MonotoneCubic, "cubic between two points with given slopes");

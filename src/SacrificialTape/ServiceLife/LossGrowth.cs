@@ -86,6 +86,23 @@ public sealed record LossGrowth
             : terms.Exponent * Math.Log(years);
     }
 
+    /// <summary>Whether <see cref="LogSlope"/> is known in closed form.</summary>
+    internal bool HasSlope => this.Exponent is not null || this.Law is LinearLoss;
+
+    /// <summary>Slope of ln of the loss against ln of the time, of the linear law and of power laws.</summary>
+    internal double LogSlope(double years, in PowerLawTerms terms)
+    {
+        if (this.Exponent is null)
+        {
+            return 1;
+        }
+
+        double past = years - PowerLawTerms.KneeYears;
+        return past > 0 && this.After == AfterTwentyYears.Tangent
+            ? terms.SlopeAfter * years / (terms.AtKnee + (terms.SlopeAfter * past))
+            : terms.Exponent;
+    }
+
     /// <summary>Time to a loss of so many first years.</summary>
     internal double Years(double ratio, in PowerLawTerms terms)
     {

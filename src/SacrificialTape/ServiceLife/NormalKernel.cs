@@ -6,12 +6,15 @@ internal static class NormalKernel
     private const double RootOfTwoPi = 2.5066282746310002;
 
     /// <summary>Share below z: rational approximation of Hart (1968) as given by West (2005), to some 1e-15 absolute.</summary>
-    internal static double Below(double z)
+    internal static double Below(double z) => BelowAndDensity(z).Below;
+
+    /// <summary>The share below z and the bell at it, for the price of one exponential.</summary>
+    internal static (double Below, double Density) BelowAndDensity(double z)
     {
         double x = Math.Abs(z);
         if (x > 37)
         {
-            return z > 0 ? 1 : 0;
+            return (z > 0 ? 1 : 0, 0);
         }
 
         double bell = Math.Exp(-x * x / 2);
@@ -27,7 +30,7 @@ internal static class NormalKernel
             tail = bell / (x + (1 / (x + (2 / (x + (3 / (x + (4 / (x + 0.65))))))))) / RootOfTwoPi;
         }
 
-        return z > 0 ? 1 - tail : tail;
+        return (z > 0 ? 1 - tail : tail, bell / RootOfTwoPi);
     }
 
     /// <summary>The bell itself.</summary>

@@ -48,6 +48,17 @@ public sealed record PowerLawLoss : ILossLaw
     public static PowerLawLoss SteelUpper { get; } =
         new(TimeExponent.FromValue(0.575), "power law, steel, upper exponent", LossFormulas.SteelPower);
 
+    /// <summary>
+    /// Hot-dip zinc in soil, n = 0.65 (weakly recalled: an order of size). Its first year is
+    /// <see cref="Exposure.FirstYearRate.InSoilByPowerLaw"/>.
+    /// </summary>
+    public static PowerLawLoss ZincInSoil { get; } =
+        new(TimeExponent.FromValue(0.65), "power law in soil, zinc", LossFormulas.SoilConstants);
+
+    /// <summary>Carbon steel in soil, n = 0.80 (weakly recalled: an order of size).</summary>
+    public static PowerLawLoss SteelInSoil { get; } =
+        new(TimeExponent.FromValue(0.80), "power law in soil, steel", LossFormulas.SoilConstants);
+
     /// <summary>The exponent b.</summary>
     public TimeExponent Exponent { get; }
 
@@ -59,7 +70,7 @@ public sealed record PowerLawLoss : ILossLaw
 
     /// <summary>
     /// Loss in soil, x = K t^n: the form was read, the exponent n and the first year's loss K are the user's own, from
-    /// tests in that soil. Constants of the literature are recalled too weakly to stand here.
+    /// tests in that soil. Constants of the literature, weakly recalled, are in <see cref="ZincInSoil"/>.
     /// </summary>
     /// <param name="exponent">The exponent n.</param>
     public static PowerLawLoss InSoil(TimeExponent exponent) => new(

@@ -56,6 +56,11 @@ public sealed partial class ShownWorkings
 
         var flush = new FlushAnode(Area.FromSquareMeters(0.3), ElectricResistivity.FromOhmMeters(0.4), ElectricPotential.FromVolts(0.2));
         Ends(Checked(flush), flush.Current.Amperes);
+        var buried = new SoilAnode(SoilAnodeKind.ZincBare, 0.71, 0.8, ElectricResistivity.FromOhmMeters(30));
+        Ends(Checked(buried), buried.Output.Amperes);
+        Workings number = buried.ShowNumber(ElectricCurrent.FromAmperes(0.7));
+        Assert.All(number.Steps, static step => Assert.True(Recomputation.Agrees(step, Recomputation.Of(step)), step.ToString()));
+        Assert.Equal(buried.Number(ElectricCurrent.FromAmperes(0.7)), number.Steps[^1].Result.Number);
         var current = ElectricCurrent.FromAmperes(0.7);
         var mass = new AnodeMass(current, Duration.FromYears365(12), PracticalCapacity.NinetyPercent, Utilisation.FromFraction(0.8));
         Ends(Checked(mass), mass.Mass.Kilograms);
