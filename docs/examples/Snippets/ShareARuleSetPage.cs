@@ -58,7 +58,7 @@ public static class ShareARuleSetPage
         string json = Json;
         #region read
         RuleSetDocument team = RuleSetDocument.Read(json);
-        Console.WriteLine(team);
+        Console.WriteLine(team.Rules);
         Console.WriteLine(RuleSetDifference.Between(RuleSet.Default, team.Rules));
         #endregion
     }
