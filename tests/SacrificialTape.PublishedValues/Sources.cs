@@ -175,5 +175,6 @@ internal static partial class Sources
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
         .. Galvanic,
         DuplexArticle, DuplexGalvanizer,
+        CompositeFactors,
     ];
 }

@@ -2,6 +2,7 @@ global using SacrificialTape.Contact;
 global using SacrificialTape.Costing;
 global using SacrificialTape.Exposure;
 global using SacrificialTape.Galvanic;
+global using SacrificialTape.Inspection;
 global using SacrificialTape.Jobs;
 global using SacrificialTape.Provenance;
 global using SacrificialTape.Quantities;

@@ -32,6 +32,8 @@ public sealed record FoilReadings : IHasWorkings
         ArgumentNullException.ThrowIfNull(foil);
         ArgumentNullException.ThrowIfNull(readings);
         AcceptedRange.AboveUpTo(0, 0.2, string.Empty).Check(significance.Fraction, nameof(significance));
+        AcceptedRange.Between(2, ToleranceFactor.MostReadings, "readings")
+            .Noting("one reading has no scatter; its rate alone: SingleReading").Check(readings.Count, nameof(readings));
         this.Foil = foil;
         this.Readings = readings;
         this.Significance = significance;
@@ -109,13 +111,12 @@ public sealed record FoilReadings : IHasWorkings
     public Workings ShowWorkings()
     {
         var all = new List<WorkingStep>(this.All.ShowWorkings().Steps);
-        foreach (FlaggedReading outlier in this.Outliers)
+        for (int i = 0; i < this.Outliers.Count; i++)
         {
-            int left = this.Readings.Count - this.Outliers.TakeWhile(other => !ReferenceEquals(other, outlier)).Count();
             var steps = new StepList();
-            (double mean, double deviation) = this.StatisticsWithout(this.Outliers.TakeWhile(other => !ReferenceEquals(other, outlier)));
-            _ = ReadingKernel.Distance(outlier.Reading.Um, mean, deviation, steps);
-            _ = ReadingKernel.Critical(left, this.Significance.Fraction, steps);
+            (double mean, double deviation) = this.StatisticsWithout(this.Outliers.Take(i), steps);
+            _ = ReadingKernel.Distance(this.Outliers[i].Reading.Um, mean, deviation, steps);
+            _ = ReadingKernel.Critical(this.Readings.Count - i, this.Significance.Fraction, steps);
             all.AddRange(steps.Under("outlier").Steps);
         }
 
@@ -149,7 +150,7 @@ public sealed record FoilReadings : IHasWorkings
         var left = Enumerable.Range(0, this.Readings.Count).ToList();
         while (left.Count >= FewestTested)
         {
-            (double mean, double deviation) = this.StatisticsWithout(flagged);
+            (double mean, double deviation) = this.StatisticsWithout(flagged, default(NoSteps));
 
             // Scatter that is only rounding is none: equal readings flag nobody.
             if (!(deviation > mean * WithAllowance.RelativeAllowance))
@@ -172,11 +173,12 @@ public sealed record FoilReadings : IHasWorkings
         return new ValueList<FlaggedReading>(flagged);
     }
 
-    private (double Mean, double Deviation) StatisticsWithout(IEnumerable<FlaggedReading> flagged)
+    private (double Mean, double Deviation) StatisticsWithout<TSteps>(IEnumerable<FlaggedReading> flagged, TSteps steps)
+        where TSteps : struct, IStepRecorder
     {
         HashSet<int> already = [.. flagged.Select(static outlier => outlier.Place - 1)];
         double[] um = [.. this.Readings.Where((_, at) => !already.Contains(at)).Select(static reading => reading.Um)];
-        double mean = ReadingKernel.MeanUm(um, default(NoSteps));
-        return (mean, ReadingKernel.DeviationUm(um, mean, default(NoSteps)));
+        double mean = ReadingKernel.MeanUm(um, steps);
+        return (mean, ReadingKernel.DeviationUm(um, mean, steps));
     }
 }

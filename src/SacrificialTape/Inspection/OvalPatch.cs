@@ -122,7 +122,7 @@ public sealed record OvalPatch : IHasWorkings
     {
         (double length, double width) = PatchKernel.Smallest(this.CutOut.Half, this.marginMm.Bare, steps);
         return this.stepMm.IsSet
-            ? (PatchKernel.RoundUpMm(2 * length, this.stepMm.Bare, steps), PatchKernel.RoundUpMm(2 * width, this.stepMm.Bare, steps))
+            ? PatchKernel.AsCut(length, width, this.stepMm.Bare, steps)
             : (2 * length, 2 * width);
     }
 }

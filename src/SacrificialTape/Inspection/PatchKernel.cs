@@ -63,16 +63,19 @@ internal static class PatchKernel
         }, 2 * Math.PI);
     }
 
-    internal static double RoundUpMm<TSteps>(double sizeMm, double stepMm, TSteps steps)
+    /// <summary>Length and width in whole steps.</summary>
+    internal static (double LengthMm, double WidthMm) AsCut<TSteps>(double halfLengthMm, double halfWidthMm, double stepMm, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double rounded = stepMm * WithAllowance.Ceiling(sizeMm / stepMm);
+        double length = stepMm * WithAllowance.Ceiling(2 * halfLengthMm / stepMm);
+        double width = stepMm * WithAllowance.Ceiling(2 * halfWidthMm / stepMm);
         if (TSteps.Records)
         {
-            steps.Add(PatchFormulas.RoundedUp, [sizeMm, stepMm], rounded);
+            steps.Add(PatchFormulas.LengthAsCut, [halfLengthMm, stepMm], length);
+            steps.Add(PatchFormulas.WidthAsCut, [halfWidthMm, stepMm], width);
         }
 
-        return rounded;
+        return (length, width);
     }
 
     internal static double OvalSquareMm(double lengthMm, double widthMm) => Math.PI / 4 * lengthMm * widthMm;

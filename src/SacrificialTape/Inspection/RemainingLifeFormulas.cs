@@ -44,6 +44,10 @@ internal static class RemainingLifeFormulas
         "remaining.lost", Loss, "t_i - t_a", @"t_i - t_a", Basis.FirstPrinciples("what the foil is thinner than it was supplied"),
         [new Symbol("t_i", "thickness supplied", TradeUnit.Micrometer), Now]);
 
+    internal static Formula LostBetween { get; } = new(
+        "remaining.lost-between", Loss, "t_p - t_a", @"t_p - t_a", Basis.FirstPrinciples("difference of two means"),
+        [new Symbol("t_p", "mean before", TradeUnit.Micrometer), new Symbol("t_a", "mean now", TradeUnit.Micrometer)]);
+
     internal static Formula RefittedRate { get; } = new(
         "remaining.refitted-rate", new Symbol("r", "First-year rate of the law through the reading", TradeUnit.MicrometerPerYear), "D / g", @"\frac{D}{g(T)}", Refit,
         [new Symbol("D", "thickness lost", TradeUnit.Micrometer), new Symbol("g", "loss under the law by now, over that of the first year", TradeUnit.Year)]);

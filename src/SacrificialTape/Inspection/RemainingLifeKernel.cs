@@ -121,7 +121,12 @@ internal static class RemainingLifeKernel
     {
         double first = before.Deviation * before.Deviation / before.Count;
         double second = now.Deviation * now.Deviation / now.Count;
-        double loss = LostUm(before.Mean, now.Mean, steps);
+        double loss = before.Mean - now.Mean;
+        if (TSteps.Records)
+        {
+            steps.Add(RemainingLifeFormulas.LostBetween, [before.Mean, now.Mean], loss);
+        }
+
         double error = Math.Sqrt(first + second);
         if (error == 0)
         {

@@ -13,7 +13,7 @@ namespace SacrificialTape.Inspection;
 /// Margin: 0 to 1 m. Step: 0.1 to 100 mm. Lap of pieces side by side: zero or more, less than the strip's width. 1 to 10 000 spots. Spots without a
 /// stated place are not held against their neighbours.
 /// </remarks>
-public sealed record RepairList
+public sealed record RepairList : IHasWorkings
 {
     private const int MostSpots = 10_000;
 
@@ -60,7 +60,6 @@ public sealed record RepairList
     public ValueList<Strip> Strips => new(this.Repairs.Select(static repair => repair.Pieces));
 
     /// <summary>Area of all patches.</summary>
-    [BasisOf(typeof(PatchFormulas), nameof(PatchFormulas.OvalArea))]
     public Area PatchedArea => Area.FromSquareMeters(this.PatchedM2);
 
     internal double PatchedM2 => this.Repairs.Sum(static repair => PatchKernel.OvalSquareM(repair.Patch.LengthMm, repair.Patch.WidthMm, default(NoSteps)));
@@ -86,6 +85,11 @@ public sealed record RepairList
             }
         }
     }
+
+    /// <inheritdoc/>
+    public Workings ShowWorkings() => new(
+        "Patches for " + this.Damages.Count.ToString(CultureInfo.InvariantCulture) + " spot(s)",
+        new ValueList<WorkingStep>(this.Repairs.SelectMany(static repair => repair.ShowWorkings().Steps)));
 
     /// <summary>Spots, patches and area in a few words.</summary>
     public override string ToString() => string.Create(

@@ -1,4 +1,5 @@
 using SacrificialTape.Costing;
+using SacrificialTape.Provenance;
 
 namespace SacrificialTape.Inspection;
 
@@ -30,6 +31,7 @@ public sealed record RepairPrices
 
     /// <summary>What a list of repairs costs.</summary>
     /// <param name="repairs">The repairs.</param>
+    [BasisOf(typeof(PatchFormulas), nameof(PatchFormulas.RepairCost))]
     public Money Of(RepairList repairs)
     {
         ArgumentNullException.ThrowIfNull(repairs);
