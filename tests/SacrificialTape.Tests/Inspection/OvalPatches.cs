@@ -144,9 +144,18 @@ public sealed class OvalPatches
                 near++;
             }
 
-            least = Math.Min(least, Distance(near));
+            // Between the points of the rim, the chord: far closer to the rim than the points are to each other.
+            least = Math.Min(least, Math.Min(ToChord((x, y), rim[Math.Max(0, near - 1)], rim[near]), ToChord((x, y), rim[near], rim[Math.Min(Steps, near + 1)])));
         }
 
         return least;
+    }
+
+    private static double ToChord((double X, double Y) point, (double X, double Y) from, (double X, double Y) to)
+    {
+        (double dx, double dy) = (to.X - from.X, to.Y - from.Y);
+        double length = (dx * dx) + (dy * dy);
+        double share = length == 0 ? 0 : Math.Clamp((((point.X - from.X) * dx) + ((point.Y - from.Y) * dy)) / length, 0, 1);
+        return Math.Sqrt(Math.Pow(from.X + (share * dx) - point.X, 2) + Math.Pow(from.Y + (share * dy) - point.Y, 2));
     }
 }
