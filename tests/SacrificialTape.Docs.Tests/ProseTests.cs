@@ -71,6 +71,23 @@ public class ProseTests
     }
 
     [Fact]
+    public void Remaining_lives_by_hand()
+    {
+        const string Page = "docs/readings-to-life.md";
+        double[] um = [72, 74, 71, 76, 73, 70, 75, 72];
+        double mean = um.Average();
+        double deviation = Math.Sqrt(um.Sum(one => (one - mean) * (one - mean)) / 7);
+        double half = 2.3646 * deviation / Math.Sqrt(8);
+        Says(Page, $"mean of {mean:0.000} um leaves a loss of {100 - mean:0.000} um in 12 years, so $({mean:0.000} - 20) \\cdot 12/{100 - mean:0.000} = {(mean - 20) * 12 / (100 - mean):0.0}$");
+        Says(Page, $"$2.365 \\cdot {deviation:0.000}/\\sqrt{{8}} = {half:0.00}$ um, and the earliest end $({mean - half:0.00} - 20) \\cdot 12/{100 - mean + half:0.00} = {(mean - half - 20) * 12 / (100 - mean + half):0.0}$");
+        double area = Math.PI / 4 * 0.2 * 0.09;
+        double cost = 215 + (60 * area);
+        Says("docs/patches-and-repair.md", $"= {area:0.00000}$ m2, so patching costs $180 + 35 + 60 \\cdot {area:0.00000} = {cost:0.00}$");
+        Says("docs/patches-and-repair.md", $"= {0.03 / (1 - Math.Pow(1.03, -9)):0.00000}$, or {cost * 0.03 / (1 - Math.Pow(1.03, -9)):0.00} a year");
+        Says("docs/patches-and-repair.md", $"= {0.03 / (1 - Math.Pow(1.03, -38)):0.00000}$ of 1450, or {1450 * 0.03 / (1 - Math.Pow(1.03, -38)):0.00}");
+    }
+
+    [Fact]
     public void Paint_over_zinc_by_hand()
     {
         double zinc = 80 / 2.1;

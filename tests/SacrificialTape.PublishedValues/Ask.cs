@@ -1,5 +1,6 @@
 using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
+using SacrificialTape.Inspection;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
@@ -69,6 +70,16 @@ internal static class Ask
                 new SteelCondition(hazards: hazards)),
         ],
         new TakeOffChoices(Length.FromMillimeters(10), Length.FromMeters(1), Contingency.FromFraction(0))).Estimate().Lines[0].Findings;
+
+    /// <summary>A linear life of foil of 100 um down to 20 um.</summary>
+    internal static RemainingLifeFromReadings LifeFromReadings(ReadingStatistics readings, double years, double confidence) => new(
+        new Foil(Length.FromMicrometers(100)),
+        readings,
+        Duration.FromYears365(years),
+        Length.FromMicrometers(20),
+        LinearLoss.Law,
+        Probability.FromFraction(confidence),
+        Probability.FromFraction(0.9));
 
     internal static TimeValue Interest(double percent, int years) =>
         new(DiscountRate.FromFractionPerYear(percent / 100), Years(years));

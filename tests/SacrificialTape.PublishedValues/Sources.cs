@@ -176,5 +176,6 @@ internal static partial class Sources
         .. Galvanic,
         DuplexArticle, DuplexGalvanizer,
         DewPointTable, SaturationTable, PsychrometerExample, TetensAt15, MarginInFahrenheit, OffshoreSalts,
+        CompositeFactors,
     ];
 }

@@ -35,4 +35,7 @@ public enum StripPurpose
 
     /// <summary>A strip that washers are cut from.</summary>
     Washer,
+
+    /// <summary>A piece that a patch is cut from.</summary>
+    Patch,
 }

@@ -256,6 +256,7 @@ public sealed partial class ShownWorkings
         this.Of_lays_on_large_and_folded_steel(new SpanCase(1000, 100, 10));
         this.Of_lays_on_large_and_folded_steel(new SpanCase(10, 300, 10));
         this.BendLaysOnce();
+        this.InspectionOnce();
         this.Of_lays_on_surfaces_of_revolution(new RevolvedCase(0, 1000, 0.5, 25, 0.5, 0.1));
         this.Of_lays_on_surfaces_of_revolution(new RevolvedCase(6, 1000, 0.5, 0, 0.5, 0.1));
         this.Of_lays_on_a_cone_with_equal_ends();
