@@ -50,6 +50,8 @@ internal static class AllChecks
         FaradayChecks.Group,
         AnodeDesignChecks.Group,
         ThinFilmChecks.Group,
+        ContactResistanceChecks.Group,
+        ContactPlacesChecks.Group,
         InterestFactorChecks.Group,
         MinorUnitChecks.Group,
         TemperatureLimitChecks.Group,

@@ -30,6 +30,7 @@ public class ChecksAreComplete
         [References.MortarOnZinc.Id] = "behind the finding on concrete and mortar, which the survey states by name; no number",
         [References.ZincOxideLimits.Id] = "exposure limits in the words of the remedy for hot work; the library measures no fume",
         [References.MiddlingSteelInSeawater.Id] = "behind the words of the rule on tape under water; no potential is held against it",
+        [References.LightningBond.Id] = "behind the finding that bonding limits are no limits of corrosion; nothing is held against its 2.5 mohm",
         [References.Saponification.Id] = "behind the finding on alkyd paint, which the survey states by name; no number",
     };
 

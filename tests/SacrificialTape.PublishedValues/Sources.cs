@@ -174,6 +174,6 @@ internal static partial class Sources
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
         .. Galvanic,
-        DuplexArticle, DuplexGalvanizer,
+        DuplexArticle, DuplexGalvanizer, SecondResistivityTable,
     ];
 }

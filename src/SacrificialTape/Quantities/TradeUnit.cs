@@ -133,4 +133,7 @@ public enum TradeUnit
 
     /// <summary>Vickers hardness, HV.</summary>
     VickersHardness,
+
+    /// <summary>Milliohm.</summary>
+    Milliohm,
 }

@@ -51,6 +51,7 @@ internal static class TradeUnits
         TradeUnit.SquareMeterPerSecond => "m2/s",
         TradeUnit.Megapascal => "MPa",
         TradeUnit.VickersHardness => "HV",
+        TradeUnit.Milliohm => "mohm",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 
@@ -70,6 +71,7 @@ internal static class TradeUnits
         TradeUnit.Millivolt => (TradeUnit.Volt, 0.001),
         TradeUnit.MilliamperePerSquareMeter => (TradeUnit.AmperePerSquareMeter, 0.001),
         TradeUnit.OhmSquareMeter => (TradeUnit.OhmSquareCentimeter, 1e4),
+        TradeUnit.Milliohm => (TradeUnit.Ohm, 0.001),
         _ => (unit, 1),
     };
 

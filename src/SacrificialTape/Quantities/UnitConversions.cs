@@ -158,6 +158,9 @@ internal static class UnitConversions
     internal static double OhmMeters(ElectricResistivity resistivity) =>
         resistivity.Unit == ElectricResistivityUnit.OhmMeter ? (double)resistivity.Value : (double)resistivity.OhmMeters;
 
+    internal static double Ohms(ElectricResistance resistance) =>
+        resistance.Unit == ElectricResistanceUnit.Ohm ? (double)resistance.Value : (double)resistance.Ohms;
+
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 
     internal static Area FromSquareMeters(double value) => Area.FromSquareMeters(value);
