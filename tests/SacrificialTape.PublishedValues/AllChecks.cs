@@ -62,6 +62,8 @@ internal static class AllChecks
         ExtremeValueChecks.Group,
         RemainingLifeChecks.Group,
         OvalPatchChecks.Group,
+        ContactResistanceChecks.Group,
+        ContactPlacesChecks.Group,
         InterestFactorChecks.Group,
         MinorUnitChecks.Group,
         TemperatureLimitChecks.Group,

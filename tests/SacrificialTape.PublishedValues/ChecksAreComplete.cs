@@ -31,6 +31,7 @@ public class ChecksAreComplete
         [References.MiddlingSteelInSeawater.Id] = "behind the words of the rule on tape under water; no potential is held against it",
         [References.SurfaceGradeNames.Id] = "a name beside a name; no number",
         [References.SurfaceGradeNamesRecalled.Id] = "names beside names, recalled; no number",
+        [References.LightningBond.Id] = "behind the finding that bonding limits are no limits of corrosion; nothing is held against its 2.5 mohm",
         [References.Saponification.Id] = "behind the finding on alkyd paint, which the survey states by name; no number",
     };
 

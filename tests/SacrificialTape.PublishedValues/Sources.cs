@@ -177,5 +177,6 @@ internal static partial class Sources
         DuplexArticle, DuplexGalvanizer,
         DewPointTable, SaturationTable, PsychrometerExample, TetensAt15, MarginInFahrenheit, OffshoreSalts,
         CompositeFactors,
+        DuplexArticle, DuplexGalvanizer, SecondResistivityTable,
     ];
 }

@@ -38,6 +38,11 @@ internal static class CrewSteps
             yield return new(CrewActivity.Windows, Windows(windows));
         }
 
+        if (line.Needs.Windows is { Windows.Count: > 0 } layout)
+        {
+            yield return new(CrewActivity.Windows, WindowsAtPlaces(layout));
+        }
+
         if (line.Welds is { } welds)
         {
             yield return new(CrewActivity.Welds, Welds(welds));
@@ -54,13 +59,21 @@ internal static class CrewSteps
         }
     }
 
-    private static string Clean(SurveyLine line) => line.Steel.WindowsInPaint is null
-        ? "Degrease, wire-brush by machine, wipe with solvent, let it dry completely. No primer. If there is or was paint, have it tested for lead and chromate before anyone brushes it, and follow local rules. Mind fumes and sparks, heat, pressure and height; follow the site's permit."
+    private static string Clean(SurveyLine line) => line.Steel.WindowsInPaint is null && (line.Needs.Windows is null || line.Needs.Under != UnderTape.SoundPaint)
+        ? line.Needs.Windows is not null
+            ? "Brush off what is loose, degrease, wipe with solvent, let it dry completely; tight scale or rust stays. No primer. Have paint that is or was there tested for lead and chromate first and follow local rules. Mind fumes and sparks, heat, pressure and height; follow the site's permit."
+            : "Degrease, wire-brush by machine, wipe with solvent, let it dry completely. No primer. If there is or was paint, have it tested for lead and chromate before anyone brushes it, and follow local rules. Mind fumes and sparks, heat, pressure and height; follow the site's permit."
         : "Take off loose paint, degrease, roughen the sound paint, wipe, let it dry completely. Have old paint tested for lead and chromate first and follow local rules. Mind fumes, heat, pressure and height; follow the site's permit.";
 
     private static string Windows(ContactWindows windows) => string.Create(
         CultureInfo.InvariantCulture,
         $"Bare {windows.Count} contact window(s) of {windows.WindowM2 * 1e4:0.#} cm2 to bright metal, spread evenly over the line, and tape them the same day.");
+
+    private static string WindowsAtPlaces(WindowLayout layout)
+    {
+        var list = new MarkingList(layout);
+        return $"Mark and bare {layout.Windows.Count} contact window(s) to bright metal, feather the paint at their edges, and tape them the same day; repaint what the tape leaves bare. {list.From} {string.Join("; ", list.Marks)}.";
+    }
 
     private static string Welds(WeldWork welds) =>
         string.Join(' ', welds.Seams.Select(seam => WeldStrips.Instruction(seam, welds.Stock, welds.EndLap)));

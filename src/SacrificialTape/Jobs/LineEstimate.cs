@@ -55,6 +55,9 @@ public sealed record LineEstimate
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     public BareContact? Contact => this.Line.Contact;
 
+    /// <summary>Contact by places of windows and strips, where the survey gives those of the windows.</summary>
+    public LayContact? ProvenContact => this.Line.ProvenContact;
+
     /// <summary>The rules that do not hold, or whose case arises. Judged anew on each call, so keep it if you need it twice.</summary>
     public ValueList<Finding> Findings => new(LineEstimator.Judge(this.Line, this.Life, this.rules));
 

@@ -37,6 +37,7 @@ internal static class LineEstimator
             .. lay,
             .. ClearFindings(line, rules),
             .. line.Contact?.Judge(rules, line.Tag) ?? [],
+            .. line.ProvenContact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
             .. BesideAndOver(line, life, rules),
         ];

@@ -1,3 +1,4 @@
+using SacrificialTape.Contact;
 using SacrificialTape.Exposure;
 using SacrificialTape.Galvanic;
 using SacrificialTape.Quantities;
@@ -23,7 +24,11 @@ public sealed record LineNeeds
     /// </param>
     /// <param name="ends">Where tape ends beside steel; left out: no steel stays bare there.</param>
     /// <param name="paintOver">The paint that goes over the tape; left out: none.</param>
-    /// <exception cref="ArgumentException">The tag is empty, or a band stands among the spots.</exception>
+    /// <param name="windows">
+    /// The contact windows at their places, where paint, tight scale or tight rust stays under the tape; left out: not known.
+    /// </param>
+    /// <param name="under">What lies between tape and steel, where windows are given.</param>
+    /// <exception cref="ArgumentException">The tag is empty, a band stands among the spots, or windows are given both by count and by place.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public LineNeeds(
         string tag,
@@ -34,7 +39,9 @@ public sealed record LineNeeds
         int layersWanted = 1,
         ValueList<StayClear>? spots = null,
         ValueList<TapeEnd>? ends = null,
-        PaintFilm? paintOver = null)
+        PaintFilm? paintOver = null,
+        WindowLayout? windows = null,
+        UnderTape under = UnderTape.SoundPaint)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(exposure);
@@ -53,6 +60,13 @@ public sealed record LineNeeds
         this.Spots = spots ?? ValueList<StayClear>.Empty;
         this.Ends = ends ?? ValueList<TapeEnd>.Empty;
         this.PaintOver = paintOver;
+        this.Windows = windows;
+        this.Under = Enum.IsDefined(under) ? under : throw new ArgumentOutOfRangeException(nameof(under), under, "Not known here.");
+        if (windows is not null && this.Steel.WindowsInPaint is not null)
+        {
+            throw new ArgumentException($"The windows of {tag} are given by count and by place: give the places only.", nameof(windows));
+        }
+
         if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
         {
             throw new ArgumentException(
@@ -86,6 +100,12 @@ public sealed record LineNeeds
 
     /// <summary>The paint that goes over the tape, if any.</summary>
     public PaintFilm? PaintOver { get; }
+
+    /// <summary>The contact windows at their places, if known.</summary>
+    public WindowLayout? Windows { get; }
+
+    /// <summary>What lies between tape and steel, where windows are given.</summary>
+    public UnderTape Under { get; }
 
     /// <summary>The line with a lay.</summary>
     /// <param name="lay">The lay.</param>

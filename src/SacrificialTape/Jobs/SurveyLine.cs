@@ -26,7 +26,13 @@ public sealed record SurveyLine
     /// </param>
     /// <param name="ends">Where tape ends beside steel; left out: no steel stays bare there.</param>
     /// <param name="paintOver">The paint that goes over the tape; left out: none.</param>
-    /// <exception cref="ArgumentException">The tag is empty, or a band stands among the spots.</exception>
+    /// <param name="windows">
+    /// The contact windows at their places, where paint, tight scale or tight rust stays under the tape; left out: not known.
+    /// </param>
+    /// <param name="under">What lies between tape and steel, where windows are given.</param>
+    /// <exception cref="ArgumentException">
+    /// The tag is empty, a band stands among the spots, windows are given both by count and by place, or lie on another surface.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value is outside its range, the lay has more than 100 layers everywhere, the spots with their margins are not
     /// smaller than the surface, or the contact windows are larger than what is covered of it.
@@ -41,14 +47,17 @@ public sealed record SurveyLine
         int layersWanted = 1,
         ValueList<StayClear>? spots = null,
         ValueList<TapeEnd>? ends = null,
-        PaintFilm? paintOver = null)
-        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver), lay)
+        PaintFilm? paintOver = null,
+        WindowLayout? windows = null,
+        UnderTape under = UnderTape.SoundPaint)
+        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver, windows, under), lay)
     {
     }
 
     /// <summary>Describes a line by its needs and its lay.</summary>
     /// <param name="needs">Where it stands, how long it must last, what was found of it.</param>
     /// <param name="lay">The surface and the strips on it.</param>
+    /// <exception cref="ArgumentException">Windows lie on another surface than the lay.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// The lay has more than 100 layers everywhere, the spots with their margins are not smaller than the surface, or the
     /// contact windows are larger than what is covered of it.
@@ -69,6 +78,7 @@ public sealed record SurveyLine
 
         this.LayStrips = this.Spots.Count == 0 ? lay.Strips : new ValueList<Strip>(lay.Strips.Select(strip => strip.CutOut(this.CutOutShare)));
         this.Contact = this.Steel.WindowsInPaint is { } windows ? new BareContact(UnitsNet.Area.FromSquareMeters(this.CoveredM2), windows) : null;
+        this.ProvenContact = needs.Windows is { } layout ? new LayContact(lay, layout, needs.Under) : null;
     }
 
     /// <summary>Where it stands, how long it must last, what was found of it.</summary>
@@ -123,6 +133,9 @@ public sealed record SurveyLine
 
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     internal BareContact? Contact { get; }
+
+    /// <summary>Contact by places of windows and strips, where those of the windows are known.</summary>
+    internal LayContact? ProvenContact { get; }
 
     private double AreaM2 { get; }
 

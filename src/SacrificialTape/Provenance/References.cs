@@ -142,7 +142,7 @@ public static partial class References
 
     /// <summary>All entries, subject by subject.</summary>
     /// <remarks>Gathered when asked for: the parts of this class are set up in no given order.</remarks>
-    public static IReadOnlyList<SourceReference> All => [.. Ground, .. Bends, .. Costing, .. Fittings, .. Sections, .. Revolved, .. BendLays, .. Exposures, .. Galvanic, .. Spread, .. Limits, .. SiteConditions, .. Samplings, .. Places, .. Readings];
+    public static IReadOnlyList<SourceReference> All => [.. Ground, .. Bends, .. Costing, .. Fittings, .. Sections, .. Revolved, .. BendLays, .. Exposures, .. Galvanic, .. Spread, .. Limits, .. SiteConditions, .. Samplings, .. Places, .. Readings, .. Contact];
 
     private static IEnumerable<SourceReference> Ground =>
     [

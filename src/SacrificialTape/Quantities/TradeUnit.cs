@@ -160,4 +160,7 @@ public enum TradeUnit
 
     /// <summary>Newton per millimetre of width.</summary>
     NewtonPerMillimeter,
+
+    /// <summary>Milliohm.</summary>
+    Milliohm,
 }

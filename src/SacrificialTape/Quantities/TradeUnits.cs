@@ -60,6 +60,7 @@ internal static class TradeUnits
         TradeUnit.SquareMillimeter => "mm2",
         TradeUnit.MeterPerSecond => "m/s",
         TradeUnit.NewtonPerMillimeter => "N/mm",
+        TradeUnit.Milliohm => "mohm",
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not one of the trade's units."),
     };
 
@@ -83,6 +84,7 @@ internal static class TradeUnits
         TradeUnit.MilligramPerSquareMeter => (TradeUnit.GramPerSquareMeter, 0.001),
         TradeUnit.MicrosiemensPerCentimeter => (TradeUnit.SiemensPerMeter, 1e-4),
         TradeUnit.SquareMillimeter => (TradeUnit.SquareMeter, 1e-6),
+        TradeUnit.Milliohm => (TradeUnit.Ohm, 0.001),
         _ => (unit, 1),
     };
 

@@ -189,6 +189,9 @@ internal static class UnitConversions
 
     internal static double MilligramsPerSquareMeter(AreaDensity density) => GramsPerSquareMeter(density) * 1000;
 
+    internal static double Ohms(ElectricResistance resistance) =>
+        resistance.Unit == ElectricResistanceUnit.Ohm ? (double)resistance.Value : (double)resistance.Ohms;
+
     internal static Length FromMillimeters(double value) => Length.FromMillimeters(value);
 
     internal static Area FromSquareMeters(double value) => Area.FromSquareMeters(value);

@@ -8,7 +8,7 @@ internal static partial class DefaultRules
 {
     private static readonly Basis Practice = Basis.CommonPractice();
 
-    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends(), .. Exposure(), .. Galvanic(), .. Spread(), .. Hazards(), .. Strength(), .. BesideAndOver(), .. Sets(), .. SiteConditions(), .. Sampling(), .. Places(), .. Readings(), .. Patches()];
+    internal static IEnumerable<Rule> All() => [.. Lays(), .. TapeStock(), .. Service(), .. Contact(), .. Life(), .. TakeOff(), .. FoilBending(), .. Clear(), .. Faces(), .. Bends(), .. Exposure(), .. Galvanic(), .. Spread(), .. Hazards(), .. Strength(), .. BesideAndOver(), .. Sets(), .. SiteConditions(), .. Sampling(), .. Places(), .. Readings(), .. Patches(), .. ContactAtPlaces()];
 
     private static IEnumerable<Rule> Lays() =>
     [

@@ -13,7 +13,7 @@ namespace SacrificialTape.Wrapping;
 /// Strips: n = ceil(C/(w - o)); lap w - C/n, never less than asked; layers everywhere floor(w/(C/n + wander)). The strips
 /// run from end to end and may be spliced.
 /// </remarks>
-public sealed record AlongPipeLay : ParallelLay
+public sealed record AlongPipeLay : ParallelLay, IPlacedStrips
 {
     /// <summary>Lays strips along a pipe.</summary>
     /// <param name="pipe">The pipe.</param>
@@ -64,6 +64,10 @@ public sealed record AlongPipeLay : ParallelLay
         _ = Cut(this.Input, steps);
         return steps.Under("Strips along " + this.Pipe.Description);
     }
+
+    /// <inheritdoc/>
+    public ValueList<PlacedStrip> PlaceStrips() => StripPlacing.Alongside(
+        this.Choices.Passes, this.StripsRound, 0, this.Pipe.LengthMm, this.SpacingMm, this.Stock.WidthMm);
 
     private static ParallelCut Cut<TSteps>(in ParallelInput input, TSteps steps)
         where TSteps : struct, IStepRecorder

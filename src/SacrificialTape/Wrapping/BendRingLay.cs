@@ -18,7 +18,7 @@ namespace SacrificialTape.Wrapping;
 /// inside they are too short and stretch. <see cref="WidestStrip"/> says how wide a strip two limits allow.</para>
 /// <para>Layers on average count the first and the last ring whole, with what of them lies on the straight pipe.</para>
 /// </remarks>
-public sealed record BendRingLay : ILay
+public sealed record BendRingLay : ILay, IPlacedStrips
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber outsideLapMm;
@@ -138,6 +138,15 @@ public sealed record BendRingLay : ILay
         ];
         return judged.OfType<Finding>();
     }
+
+    /// <inheritdoc/>
+    public ValueList<PlacedStrip> PlaceStrips() => StripPlacing.Rings(
+        this.Choices.Passes,
+        this.Rings,
+        -this.outsideLapMm.Bare, // the first laps on the tape of the straight pipe
+        this.Stock.WidthMm - this.outsideLapMm.Bare,
+        this.Stock.WidthMm,
+        this.Strips[0].LengthUm / 1e3);
 
     /// <inheritdoc/>
     public Workings ShowWorkings()

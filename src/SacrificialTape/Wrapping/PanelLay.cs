@@ -17,7 +17,7 @@ namespace SacrificialTape.Wrapping;
 /// one length, cover and trim are the mean; the parts of an interrupted strip share them by length.</para>
 /// <para>At the edges lies one strip only, so that one pass is one layer everywhere.</para>
 /// </remarks>
-public sealed record PanelLay : ILay
+public sealed record PanelLay : ILay, IPlacedStrips
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber lapMm;
@@ -131,6 +131,27 @@ public sealed record PanelLay : ILay
         from band in FaceKernel.Bands(Face.Of(this.Panel, this.Direction), this.SideBySide, this.Stock.WidthMm, this.lapMm.Bare)
         from piece in band.Pieces
         select new StripPlace(piece.From, piece.To, band.LowMm);
+
+    /// <summary>Every piece of every pass, from the left and from the bottom of the panel or of the square round it.</summary>
+    public ValueList<PlacedStrip> PlaceStrips()
+    {
+        Face face = Face.Of(this.Panel, this.Direction);
+        double alongMiddle = face.Outline.AlongMm / 2;
+        double acrossMiddle = face.Outline.AcrossMm / 2;
+        bool alongWidth = this.Direction == PanelDirection.AlongWidth;
+        return StripPlacing.EachPass(this.Choices.Passes,
+        [
+            .. from band in FaceKernel.Bands(face, this.SideBySide, this.Stock.WidthMm, this.lapMm.Bare)
+               from piece in band.Pieces
+               let begin = piece.From + alongMiddle
+               let length = piece.To - piece.From
+               let low = band.LowMm + acrossMiddle
+               let width = band.HighMm - band.LowMm
+               select alongWidth
+                   ? new StripPlacing.Band(begin, length, low, width, false)
+                   : new StripPlacing.Band(low, width, begin, length, true),
+        ]);
+    }
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)

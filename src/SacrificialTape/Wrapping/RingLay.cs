@@ -13,7 +13,7 @@ namespace SacrificialTape.Wrapping;
 /// Rings: n = ceil((h - o)/(w - o)), 1 when the pipe is no longer than the strip is wide; lap (n w - h)/(n - 1), never less
 /// than asked. A ring is the circumference plus its lap on itself. At the two ends of the pipe lies one ring only.
 /// </remarks>
-public sealed record RingLay : ParallelLay
+public sealed record RingLay : ParallelLay, IPlacedStrips
 {
     /// <summary>Lays rings.</summary>
     /// <param name="pipe">The pipe.</param>
@@ -70,6 +70,10 @@ public sealed record RingLay : ParallelLay
         _ = Cut(this.Input, steps);
         return steps.Under("Rings on " + this.Pipe.Description);
     }
+
+    /// <inheritdoc/>
+    public ValueList<PlacedStrip> PlaceStrips() => StripPlacing.Rings(
+        this.Choices.Passes, this.Rings, 0, this.SpacingMm, this.Stock.WidthMm, this.Strips[0].LengthUm / 1e3);
 
     private static ParallelCut Cut<TSteps>(in ParallelInput input, TSteps steps)
         where TSteps : struct, IStepRecorder =>

@@ -16,7 +16,7 @@ namespace SacrificialTape.Wrapping;
 /// <para>Openings have no place: they are laid over and cut out, and of each strip that trim is the average. What lies past
 /// a seam is lap.</para>
 /// </remarks>
-public sealed record ShellLay : ILay
+public sealed record ShellLay : ILay, IPlacedStrips
 {
     private readonly StoredNumber askedLapMm;
     private readonly StoredNumber pastMm;
@@ -139,6 +139,16 @@ public sealed record ShellLay : ILay
         {
             yield return rules[RuleIds.OpeningsWithoutPlace].State(subject);
         }
+    }
+
+    /// <inheritdoc/>
+    public ValueList<PlacedStrip> PlaceStrips()
+    {
+        double spacing = this.Stock.WidthMm - this.lapMm.Bare;
+        double length = this.Strips[0].LengthUm / 1e3;
+        return this.Round
+            ? StripPlacing.Rings(this.Choices.Passes, this.SideBySide, -this.pastMm.Bare, spacing, this.Stock.WidthMm, length)
+            : StripPlacing.Alongside(this.Choices.Passes, this.SideBySide, -this.pastMm.Bare, length, spacing, this.Stock.WidthMm);
     }
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ namespace SacrificialTape.Wrapping;
 /// are pieces of circumference plus end lap each. Layers everywhere count the ends and the wander of the hand: an exact
 /// half lap is one layer, since the next turn may wander off the edge of the last but one.
 /// </remarks>
-public sealed record SpiralLay : ILay
+public sealed record SpiralLay : ILay, IPlacedStrips
 {
     private readonly StraightPipe pipe;
     private readonly ValueList<Strip> strips;
@@ -86,6 +86,34 @@ public sealed record SpiralLay : ILay
     public string Instruction => string.Create(
         CultureInfo.InvariantCulture,
         $"Mark the pipe {this.Geometry.Solution.AdvanceMm:0.0} mm apart along its axis. {(this.Choices.Method == ApplicationMethod.WrappingHead ? "Set the wrapping head to the outside diameter; after one turn the same wheel must land on the second mark." : "After one turn the same edge must land on the second mark.")} Lap across the strip {this.Geometry.Solution.TrueLapMm:0.0} mm, angle {this.Geometry.Solution.AngleDegrees:0.0} deg.{(this.Ends.LevelTurnsAtEachEnd == 0 ? " Run the slanted ends past the pipe and trim them flush." : string.Create(CultureInfo.InvariantCulture, $" Close each end with {this.Ends.LevelTurnsAtEachEnd} level turn(s), lapped {this.Choices.EndLapMm:0.#} mm on itself."))}{this.Choices.Repeated}");
+
+    /// <summary>
+    /// The spiral, and the level turns at both ends. Where a spiral ends square at level turns, its place reaches as far as
+    /// the longer side of its end, so that no level turn is credited with steel that the spiral may cover.
+    /// </summary>
+    public ValueList<PlacedStrip> PlaceStrips()
+    {
+        SpiralSolution spiral = this.Geometry.Solution;
+        double height = this.pipe.LengthMm;
+        double along = spiral.WidthMm / spiral.Cosine;
+        int turns = this.Ends.LevelTurnsAtEachEnd;
+        if (turns == 0)
+        {
+            double lean = height + along;
+            return StripPlacing.EachPass(this.Choices.Passes, [new(-along, along, 0, lean / spiral.Tangent, true, lean)]);
+        }
+
+        double square = spiral.WidthMm * spiral.Sine;
+        double from = -square * spiral.Tangent;
+        double reach = height - along - (2 * from);
+        double ring = spiral.CircumferenceMm + this.Choices.EndLapMm;
+        return StripPlacing.EachPass(this.Choices.Passes,
+        [
+            new(from, along, -square, reach / spiral.Tangent, true, reach),
+            .. Enumerable.Repeat(new StripPlacing.Band(0, spiral.WidthMm, 0, ring, true), turns),
+            .. Enumerable.Repeat(new StripPlacing.Band(height - spiral.WidthMm, spiral.WidthMm, 0, ring, true), turns),
+        ]);
+    }
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)

@@ -234,6 +234,8 @@ public sealed partial class ShownWorkings
         this.Of_a_life(new LossCase(2, 10, 0.813));
         this.Of_a_life(new LossCase(0.1, 10, 0.813));
         this.Of_bare_contact(new SpanCase(1000, 100, 10));
+        Of_contact_at_places();
+        Of_voltage_lost();
         this.Of_a_take_off(new CutCase(20, 0.1, 10, 1000, [new PieceCase(1_000_000, 3, true, 900_000, 0)]));
         this.Of_a_take_off(new CutCase(10, 0, 10, 1000, [new PieceCase(3_400_000, 8, true, 3_400_000, 0)]));
         this.Of_fittings(new SpanCase(1000, 100, 10));
