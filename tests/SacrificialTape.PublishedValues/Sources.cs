@@ -174,7 +174,6 @@ internal static partial class Sources
         TankHeadTests, EllipsoidalFactor, TorisphericalFactor, Containers, CrossSections,
         AnnuityTable, OrdinaryAnnuityTable, FactorTable, CompoundInterestTable, CapitalRecoveryExample,
         .. Galvanic,
-        DuplexArticle, DuplexGalvanizer,
         DewPointTable, SaturationTable, PsychrometerExample, TetensAt15, MarginInFahrenheit, OffshoreSalts,
         CompositeFactors,
         DuplexArticle, DuplexGalvanizer, SecondResistivityTable,

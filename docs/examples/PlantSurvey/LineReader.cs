@@ -3,6 +3,7 @@ using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.Surfaces;
 using SacrificialTape.Tapes;
@@ -13,7 +14,7 @@ namespace PlantSurvey;
 
 /// <summary>The cells that every sheet of the survey has: where a line stands, how long it must last, what it is covered with.</summary>
 internal sealed class LineReader(
-    SurveyChoices choices, IReadOnlyDictionary<string, StripStock> stock, IReadOnlyDictionary<string, SurveyExposure> named)
+    SurveyChoices choices, IReadOnlyDictionary<string, StripStock> stock, IReadOnlyDictionary<string, SurveyExposure> named, WindowSheet places)
 {
     internal static readonly string[] Columns = ["line", "exposure", "life_a", "stock", "lay", "lap_mm"];
 
@@ -21,6 +22,10 @@ internal sealed class LineReader(
         ["run", "metal", "windows", "window_cm2", "service_degC", "wet", "rate_um_a", "passes", "layers", "method", "clear", .. HazardList.Columns, "steel_mm"];
 
     private const string Measured = "measured";
+
+    // In the cell of windows: have the library lay them out, or take their places from windows.csv.
+    private const string Planned = "plan";
+    private const string Placed = "places";
 
     private static readonly Dictionary<string, Orientation> Runs = new()
     {
@@ -51,7 +56,7 @@ internal sealed class LineReader(
     static LineReader() => Exposures[Measured] = null;
 
     // The words that every survey has, then the names of its own.
-    private readonly Dictionary<string, string> places = Exposures.Keys.Concat(named.Keys).Distinct().ToDictionary(static name => name);
+    private readonly Dictionary<string, string> exposures = Exposures.Keys.Concat(named.Keys).Distinct().ToDictionary(static name => name);
 
     /// <summary>Reads a line whose shape and lay are those of a sheet.</summary>
     /// <returns>The line, the work that it makes and what else is said of it; null where the row has faults.</returns>
@@ -80,6 +85,7 @@ internal sealed class LineReader(
             _ = row.Try("windows", () => new BareContact(lay.Surface.Area, windows));
         }
 
+        WindowLayout? layout = this.Windows(row, tag, lay);
         if (row.Faulty)
         {
             return null;
@@ -87,7 +93,7 @@ internal sealed class LineReader(
 
         Duration life = Duration.FromYears365(years);
         SurveyLine? line = row.Try("life_a", () => new SurveyLine(
-            tag, lay, exposure.Value.Zinc, Lifetime.Of(life), steel, welds, layers, new ValueList<StayClear>(clear.Where(static one => !one.IsBand))), ("spots", "clear"));
+            tag, lay, exposure.Value.Zinc, Lifetime.Of(life), steel, welds, layers, new ValueList<StayClear>(clear.Where(static one => !one.IsBand)), windows: layout), ("spots", "clear"));
         return line is null ? null : (line, Work(lay, welds, method, sheet), new LineNotes(exposure.Value.Named, thickness));
     }
 
@@ -112,13 +118,17 @@ internal sealed class LineReader(
         bool wet = row.Choice("wet", YesOrNo, "no");
         double? degrees = row.OptionalNumber("service_degC");
         ContactWindows? windows = null;
-        if (row.TextOr("windows", string.Empty).Length > 0)
+        string stated = row.TextOr("windows", string.Empty);
+        if (stated is Planned or Placed)
+        {
+            row.MustBeEmpty("window_cm2", $"Windows of '{stated}' have their own sizes; leave the cell empty.");
+        }
+        else if (stated.Length > 0)
         {
             int count = row.WholeOr("windows", 0);
             double each = row.Number("window_cm2");
             windows = row.Faulty ? null : row.Try("window_cm2", () => new ContactWindows(count, Area.FromSquareCentimeters(each)));
         }
-
         else
         {
             row.MustBeEmpty("window_cm2", "There are no windows; state their number, 0 for paint without any, or leave the cell empty for bare steel.");
@@ -134,6 +144,13 @@ internal sealed class LineReader(
         return row.Faulty ? null : row.Try("service_degC", () => new SteelCondition(metal, windows, service, wet, run, hazards));
     }
 
+    private WindowLayout? Windows(CsvRow row, string tag, ILay lay) => row.TextOr("windows", string.Empty) switch
+    {
+        Planned => row.Try("windows", () => WindowPlan.For(lay, RuleSet.Default)),
+        Placed => places.LayOut(row, tag, lay),
+        _ => null,
+    };
+
     private static Length? Thickness(CsvRow row)
     {
         if (row.OptionalNumber("steel_mm") is not { } mm)
@@ -148,7 +165,7 @@ internal sealed class LineReader(
 
     private (ZincExposure Zinc, SurveyExposure? Named)? Exposure(CsvRow row)
     {
-        string? place = row.Choice("exposure", this.places);
+        string? place = row.Choice("exposure", this.exposures);
         double? rate = row.OptionalNumber("rate_um_a");
         if (row.Faulty || place is null)
         {

@@ -14,6 +14,7 @@ internal static class SurveyReader
         SurveyChoices? choices = SurveyChoices.Read(folder, faults);
         IReadOnlyDictionary<string, StripStock>? stock = StockReader.Read(folder, choices?.TakeOff, faults);
         IReadOnlyDictionary<string, SurveyExposure> exposures = ExposureSheet.Read(folder, faults);
+        WindowSheet windows = WindowSheet.Read(folder, faults);
         List<(ShapeSheet Sheet, CsvTable Table)> sheets = Sheets(folder, faults);
         if (choices is null || stock is null)
         {
@@ -25,7 +26,7 @@ internal static class SurveyReader
         var work = new List<LabourWork>();
         var tags = new HashSet<string>(StringComparer.Ordinal);
         var notes = new Dictionary<string, LineNotes>(StringComparer.Ordinal);
-        var reader = new LineReader(choices, stock, exposures);
+        var reader = new LineReader(choices, stock, exposures, windows);
         foreach ((ShapeSheet sheet, CsvTable table) in sheets)
         {
             foreach (CsvRow row in table.Rows)
@@ -45,6 +46,7 @@ internal static class SurveyReader
             }
         }
 
+        windows.Close();
         return faults.Count > 0
             ? null
             : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values], notes);
