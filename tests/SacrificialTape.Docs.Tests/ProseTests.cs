@@ -191,6 +191,35 @@ public class ProseTests
     }
 
     [Fact]
+    public void Windows_at_their_places_by_hand()
+    {
+        const string Page = "docs/contact-layout.md";
+        Says(Page, $"= {Math.Sqrt((2960.0 * 2960) + (450 * 450)):0.0}$ mm");
+        double girth = Math.PI * 219.1;
+        double pitch = 3000 / 9.0;
+        Says(Page, $"the girth is {girth:0.0} mm, so a square metre takes {1e6 / girth:0.0} mm of pipe");
+        Says(Page, $"at {pitch:0} mm there are four whole pitches in {4 * pitch:0} mm. Between two windows half a pitch is {pitch / 2:0.0} mm, half the girth {girth / 2:0.0} mm");
+        double along = (pitch / 2) - 25;
+        double around = (girth / 2) - 25;
+        Says(Page, $"$\\sqrt{{{along:0.0}^2 + {around:0.0}^2}} = {Math.Sqrt((along * along) + (around * around)):0.0}$ mm");
+    }
+
+    [Fact]
+    public void Voltage_lost_by_hand()
+    {
+        const string Page = "docs/contact-voltage.md";
+        double steel = 25 / (0.3048 * 0.3048);
+        double amperes = steel / 5 * 0.25;
+        Says(Page, $"25 mA/ft2 are {steel:0.0} mA/m2, a fifth of it {steel / 5:0.00} mA/m2; a window of 25 cm2 at 100 cm2/m2 serves 0.25 m2, so {amperes:0.00} mA. The adhesive is 5/25 = 0.2 ohm: {amperes * 0.2:0.000} mV");
+        Says(Page, $"$3\\pi/32 = {3 * Math.PI / 32:0.0000}$ (form A");
+        Says(Page, $"$1/\\pi = {1 / Math.PI:0.0000}$ (form B");
+        double sum = 8e3 + (4e3 / Math.Sqrt(2));
+        double a = 1.25e-3 + (3 * Math.PI * 1e-7 / 512 * sum);
+        double b = 1.25e-3 + (1e-7 / (16 * Math.PI) * sum);
+        Says(Page, $"they differ by {100 * ((b / a) - 1):0.00} %");
+    }
+
+    [Fact]
     public void Windows_by_hand()
     {
         Says("docs/contact.md", $"are 1000 cm2 on 12 m2, or {25 * 40 / 12.0:0.0} cm2/m2; 1200 cm2 are wanted, which is {1200 / 40} windows");

@@ -72,6 +72,7 @@ internal static class JsonReport
             life.Distribution is { } known ? Data(known, life, choices) : null,
             life.WhyNot.Length == 0 ? null : life.WhyNot,
             line.Contact?.Ratio.SquareCentimetersPerSquareMeter,
+            line.ProvenContact?.WorstMetre.Ratio.SquareCentimetersPerSquareMeter,
             [.. line.Findings.Select(Data)],
             [.. line.CrewSteps.Select(static step => $"{step.Activity}: {step.Text}")]);
     }
@@ -165,6 +166,7 @@ internal sealed record LineData(
     LifeData? LifeSpread,
     string? NoLifeSpreadBecause,
     double? BareCm2PerM2,
+    double? WorstMetreCm2PerM2,
     IReadOnlyList<FindingData> Findings,
     IReadOnlyList<string> CrewSteps);
 

@@ -11,10 +11,9 @@ namespace SacrificialTape.Contact;
 /// <summary>Voltage lost anywhere in the net of strips, laps and windows, by Kirchhoff's laws.</summary>
 /// <remarks>
 /// <para>Each strip is cut into cells along its length; across it the foil is taken as one voltage, and where a window is
-/// narrower than its strip the spreading from a disc of its width, or of equal area if that is larger, to the strip's width is
-/// added. Laps conduct through the
-/// adhesive unless a facing film lies between. Every covered area sends current once, on a bend by its area on the unrolled
-/// surface, which is more than there is. The steel conducts without loss.</para>
+/// narrower than its strip the spreading from a disc of its width, or of equal area if that is larger, to the strip's width
+/// is added. Laps conduct through the adhesive unless a facing film lies between. Every covered area sends current once, on
+/// a bend by its area on the unrolled surface, which is more than there is. The steel conducts without loss.</para>
 /// <para>The cells make it a little coarse: halve them and compare. Strips that reach no window carry no current and are
 /// counted apart: see <see cref="JoinedStrips"/>. At most 200 000 cells a strip.</para>
 /// </remarks>

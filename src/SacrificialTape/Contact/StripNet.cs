@@ -29,8 +29,12 @@ internal sealed class StripNet
         this.stripOf = [.. owners];
         this.toSteel = new double[this.cells.Length];
         var pieces = new StripPieces(this.cells, this.cells.Length, surface);
-        this.covered = [.. Enumerable.Range(0, this.cells.Length).Select(cell => this.CoveredMm2(cell, surface.LengthMm))];
-        this.JoinLaps(pieces, jointOhmCm2, lapsConduct);
+        this.covered = this.CoveredMm2(pieces);
+        if (lapsConduct)
+        {
+            this.JoinLaps(pieces, jointOhmCm2);
+        }
+
 
         this.JoinSteel(pieces, layout, strips, sheetOhm, jointOhmCm2);
     }
@@ -88,17 +92,43 @@ internal sealed class StripNet
         return all;
     }
 
-    private double CoveredMm2(int cell, double lengthMm)
+    // Each cell sends the current of what no strip below it covers, so that laps count once.
+    private double[] CoveredMm2(StripPieces pieces)
     {
-        StripPiece piece = this.cells[cell];
-        if (!piece.OnSteel)
+        var alone = new StripSets(this.cells.Length);
+        var areas = new double[this.cells.Length];
+        var near = new List<int>();
+        var below = new List<int>();
+        for (int cell = 0; cell < areas.Length; cell++)
         {
-            return 0;
+            StripPiece piece = this.cells[cell];
+            if (!piece.OnSteel)
+            {
+                continue;
+            }
+
+            var whole = new BareSpot(
+                (piece.LowX + piece.HighX) / 2, (piece.LowY + piece.HighY) / 2, (piece.HighX - piece.LowX) / 2, (piece.HighY - piece.LowY) / 2, false, 1);
+            SteelContactKernel.Near(pieces, whole, 0, near);
+            this.Below(cell, near, below);
+            areas[cell] = SteelContactKernel.TouchedMm2(pieces, alone, cell, whole, below);
         }
 
-        Span<(double X, double Y)> corners = stackalloc (double X, double Y)[ClipKernel.MostCorners];
-        int count = piece.Corners(corners, 0, piece.Along, new Box(0, lengthMm, piece.LowY, piece.HighY));
-        return ClipKernel.Area(corners[..count]);
+        return areas;
+    }
+
+    // Of strips that lap the one with the lower number is taken to lie below; so is the beginning of a ring under its end.
+    private void Below(int cell, List<int> near, List<int> below)
+    {
+        below.Clear();
+        foreach (int other in near)
+        {
+            if (other == cell || this.stripOf[other] < this.stripOf[cell]
+                || (this.stripOf[other] == this.stripOf[cell] && other < cell && this.cells[cell].Slope == 0))
+            {
+                below.Add(other);
+            }
+        }
     }
 
     private void AddCells(
@@ -158,7 +188,7 @@ internal sealed class StripNet
         return high > low && piece.HighX > 0 && piece.LowX < surface.LengthMm ? piece : null;
     }
 
-    private void JoinLaps(StripPieces pieces, double jointOhmCm2, bool conduct)
+    private void JoinLaps(StripPieces pieces, double jointOhmCm2)
     {
         UnrolledSurface surface = pieces.Surface;
         var seen = new HashSet<(int, int)>();
@@ -180,23 +210,13 @@ internal sealed class StripNet
                     // Neighbours along a strip share an edge, which rounding may make a sliver.
                     if (mm2 > 1e-6 && !(this.stripOf[low] == this.stripOf[high] && high == low + 1))
                     {
-                        // What is lapped sends its current once.
-                        if (this.cells[low].OnSteel && this.cells[high].OnSteel)
-                        {
-                            this.covered[high] = Math.Max(0, this.covered[high] - mm2);
-                        }
-
-                        if (conduct)
-                        {
-                            this.links.Add(new NetLink(low, high, mm2 / 100 / jointOhmCm2));
-                        }
+                        this.links.Add(new NetLink(low, high, mm2 / 100 / jointOhmCm2));
                     }
                 }
             }
         }
     }
 
-    // Of strips that lap over a window the one with the lower number is taken to lie on the steel.
     private void JoinSteel(StripPieces pieces, WindowLayout layout, ValueList<PlacedStrip> strips, double sheetOhm, double jointOhmCm2)
     {
         var alone = new StripSets(this.cells.Length);
@@ -209,15 +229,7 @@ internal sealed class StripNet
             var touched = new List<(int Cell, double Mm2)>();
             foreach (int cell in near)
             {
-                below.Clear();
-                foreach (int other in near)
-                {
-                    if (other == cell || this.stripOf[other] < this.stripOf[cell])
-                    {
-                        below.Add(other);
-                    }
-                }
-
+                this.Below(cell, near, below);
                 double mm2 = SteelContactKernel.TouchedMm2(pieces, alone, cell, spot, below);
                 if (mm2 > 0)
                 {

@@ -10,7 +10,8 @@ namespace SacrificialTape.Contact;
 /// <summary>Voltage lost between zinc and steel at one window: in the adhesive, where the current spreads in the foil, and along the strip.</summary>
 /// <remarks>
 /// The whole current is taken to come from the far end of the strip and to be collected on the way as well; both at once is
-/// more than there can be. Area served: at least the contact, at most 1 km2. For the net of all strips see <see cref="ContactNetwork"/>.
+/// more than there can be. Laps that the current crosses from strip to strip are not in it: the net of all strips has them, see
+/// <see cref="ContactNetwork"/>. Area served: at least the contact, at most 1 km2.
 /// </remarks>
 public sealed record VoltageBudget : IHasWorkings
 {
