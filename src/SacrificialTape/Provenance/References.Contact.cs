@@ -7,7 +7,7 @@ public static partial class References
     public static SourceReference ContactSpots { get; } = new(
         "contact-physics-formulas",
         "Electrical contacts wiki, 'Contact Physics - Formulas'",
-        "constriction resistance of one and of several spots, after Holm and Greenwood",
+        "constriction resistance of one and of several spots, after Holm and Greenwood, an excerpt",
         "R = rho/(2 a); N spots rho/(2 N a); with influence, plus 3 pi rho/(32 N^2) times the double sum of 1/s (printed there without the reciprocal, which the units demand)",
         SourceReading.FirstHand);
 
@@ -31,7 +31,7 @@ public static partial class References
     public static SourceReference RadialFlow { get; } = new(
         "radial-resistance-cylinder",
         "Collection of solved problems in electromagnetics (antsim), 'Resistance of transversely split cylinder'",
-        "resistance between the inner and the outer face",
+        "resistance between the inner and the outer face, an excerpt",
         "R = ln(r_2/r_1)/(2 pi sigma h): with sheet resistance 1/(sigma h), a disc in a sheet to a ring",
         SourceReading.FirstHand);
 
@@ -39,7 +39,7 @@ public static partial class References
     public static SourceReference TwoDiscs { get; } = new(
         "two-circles-in-a-plane-2023",
         "'Resistance between two points in a plane', a web log on mathematics, May 2023",
-        "the answer",
+        "the answer, an excerpt",
         "R = c/(2 pi) ln(b + sqrt(b^2 - 1)), b = D^2/(2 R^2) - 1, c the resistance of a square",
         SourceReading.FirstHand);
 
@@ -55,7 +55,7 @@ public static partial class References
     public static SourceReference MetalResistivity { get; } = new(
         "resistivity-table-20-degc",
         "Table of electrical resistivity of a school physics reference (preproom.org)",
-        "zinc; iron; copper",
+        "zinc; iron; copper, an excerpt",
         "At 20 degC: zinc 5.90e-8 ohm.m, 0.0037 for each K; iron 1.0e-7; copper 1.68e-8",
         SourceReading.FirstHand);
 
@@ -63,7 +63,7 @@ public static partial class References
     public static SourceReference SteelResistivity { get; } = new(
         "resistivity-table-steel",
         "Table of electrical resistivity of a radio-frequency engineering reference (rfcafe.com)",
-        "carbon steel (1010)",
+        "carbon steel (1010), an excerpt",
         "14.3e-8 ohm.m",
         SourceReading.FirstHand);
 
@@ -81,7 +81,7 @@ public static partial class References
         "MIL-B-5087B",
         "paragraph on bonds that carry lightning current",
         "2.5 mohm at most, from 500 V at 200 000 A",
-        SourceReading.FirstHand);
+        SourceReading.SecondHand);
 
     private static IEnumerable<SourceReference> Contact =>
     [
