@@ -7,9 +7,11 @@ namespace PlantSurvey;
 /// <summary>The findings: those that stop or warn one by one, notes once for all lines that they hold for.</summary>
 internal static class FindingsReport
 {
-    internal static void Write(JobEstimate estimate, IAnsiConsole console)
+    internal static void Write(JobEstimate estimate, IAnsiConsole console) => Write(estimate.Findings, estimate.Lines.Count, console);
+
+    internal static void Write(IEnumerable<Finding> all, int lines, IAnsiConsole console)
     {
-        List<Finding> findings = [.. estimate.Findings];
+        List<Finding> findings = [.. all];
         console.WriteLine();
         console.WriteLine("Findings");
         foreach (Finding finding in findings.Where(static finding => finding.Severity == Severity.Stop))
@@ -23,7 +25,7 @@ internal static class FindingsReport
             .GroupBy(static finding => (finding.Rule.Id, finding.Message)))
         {
             Finding first = same.First();
-            WriteOne(console, first.Severity == Severity.Warning ? "WARN" : "note", Subjects(same, estimate.Lines.Count), first);
+            WriteOne(console, first.Severity == Severity.Warning ? "WARN" : "note", Subjects(same, lines), first);
         }
     }
 

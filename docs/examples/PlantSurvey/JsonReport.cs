@@ -1,9 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using PlantSurvey.SiteRecords;
+using PlantSurvey.TankInspections;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
-using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
 using SacrificialTape.TakeOff;
 using SacrificialTape.Wrapping;
@@ -24,12 +25,14 @@ internal static class JsonReport
         estimate.Job.Rules.ToString(),
         [.. LineLife.Of(survey, estimate).Select(life => Data(life, survey.Choices.Life))],
         [.. estimate.TakeOff.Stocks.Select(Data)],
-        [.. estimate.GeneralFindings.Select(Data)],
+        [.. estimate.GeneralFindings.Select(FindingData.Of)],
         estimate.Covered.SquareMeters,
         estimate.StripLength.Meters,
         estimate.TakeOff.ZincBought.Kilograms,
         estimate.TakeOff.ZincLaid.Kilograms,
-        cost is null ? null : Data(cost));
+        cost is null ? null : Data(cost),
+        SiteData.Of(survey.Site, survey.Job.Rules),
+        [.. survey.Inspections.Select(InspectionData.Of)]);
 
     private static CostData Data(CostEstimate cost)
     {
@@ -73,7 +76,7 @@ internal static class JsonReport
             life.WhyNot.Length == 0 ? null : life.WhyNot,
             line.Contact?.Ratio.SquareCentimetersPerSquareMeter,
             line.ProvenContact?.WorstMetre.Ratio.SquareCentimetersPerSquareMeter,
-            [.. line.Findings.Select(Data)],
+            [.. line.Findings.Select(FindingData.Of)],
             [.. line.CrewSteps.Select(static step => $"{step.Activity}: {step.Text}")]);
     }
 
@@ -111,18 +114,8 @@ internal static class JsonReport
         stock.Ledger.Offcut.Meters,
         stock.ZincBought.Kilograms);
 
-    private static FindingData Data(Finding finding) => new(
-        finding.Rule.Id,
-        finding.Severity.ToString(),
-        finding.Subject,
-        finding.Message,
-        finding.Measured?.ToString(),
-        finding.Limit?.ToString(),
-        finding.Rule.Remedy,
-        finding.Rule.Basis.ToString());
-
     // A life without end is null: JSON has no word for it.
-    private static double? Years(Lifetime life) => life.IsUnlimited ? null : life.Duration.Days / 365;
+    internal static double? Years(Lifetime life) => life.IsUnlimited ? null : life.Duration.Days / 365;
 }
 
 internal sealed record JobData(
@@ -135,7 +128,9 @@ internal sealed record JobData(
     double StripM,
     double ZincBoughtKg,
     double ZincLaidKg,
-    CostData? Cost);
+    CostData? Cost,
+    SiteData? Site,
+    IReadOnlyList<InspectionData> Inspections);
 
 internal sealed record CostData(string Currency, decimal Total, decimal PerM2, IReadOnlyList<CostLineData> Lines);
 
@@ -204,9 +199,6 @@ internal sealed record StockData(
     double ContingencyM,
     double OffcutM,
     double ZincBoughtKg);
-
-internal sealed record FindingData(
-    string Rule, string Severity, string Subject, string Message, string? Measured, string? Limit, string Remedy, string Basis);
 
 [JsonSourceGenerationOptions(WriteIndented = true, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(JobData))]

@@ -1,3 +1,5 @@
+using PlantSurvey.SiteRecords;
+using PlantSurvey.TankInspections;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
@@ -5,7 +7,7 @@ using SacrificialTape.Tapes;
 
 namespace PlantSurvey;
 
-/// <summary>A survey as read: the job, the work in it, the prices where the folder has them, and what it was chosen from.</summary>
+/// <summary>A survey as read: the job, the work in it, the prices where the folder has them, what it was chosen from, and the records of the site.</summary>
 internal sealed record Survey(
     Job Job, ValueList<LabourWork> Work, CostPrices? Prices, SurveyChoices Choices, IReadOnlyCollection<StripStock> Stock,
-    IReadOnlyDictionary<string, LineNotes> Notes);
+    IReadOnlyDictionary<string, LineNotes> Notes, SiteRecord Site, IReadOnlyList<TankInspection> Inspections);

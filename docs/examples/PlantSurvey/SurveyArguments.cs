@@ -23,6 +23,15 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
                 case "--life" when wanted == Wanted.Tables:
                     wanted = Wanted.Life;
                     break;
+                case "--site" when wanted == Wanted.Tables:
+                    wanted = Wanted.Site;
+                    break;
+                case "--plan" when wanted == Wanted.Tables:
+                    wanted = Wanted.Plan;
+                    break;
+                case "--inspection" when wanted == Wanted.Tables:
+                    wanted = Wanted.Inspection;
+                    break;
                 case "--crew" or "--workings" or "--choose" when wanted == Wanted.Tables && i + 1 < arguments.Count:
                     wanted = arguments[i] switch
                     {

@@ -1,3 +1,5 @@
+using PlantSurvey.SiteRecords;
+using PlantSurvey.TankInspections;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 
@@ -10,14 +12,18 @@ public static class SurveyProgram
         """
         Works out a survey of steel to be covered with zinc tape.
 
-          PlantSurvey [FOLDER] [--json | --cuts | --life | --crew LINE | --workings LINE | --choose LINE]
+          PlantSurvey [FOLDER] [--json | --cuts | --life | --site | --plan | --inspection | --crew LINE | --workings LINE | --choose LINE]
 
           FOLDER           holds stock.csv, choices.csv and sheets of lines (lines.csv for pipe, fittings.csv, vessels.csv,
                            panels.csv, sections.csv, details.csv; those that there are), and prices.csv with norms.csv if
-                           it is to be priced, and exposures.csv for places known by more than a category; left out: the invented site that ships with the example
+                           it is to be priced, exposures.csv for places known by more than a category, records of the
+                           site and of tape that is up; left out: the invented site that ships with the example
           --json           the estimate as data
           --cuts           the cut list: which pieces come from which roll
           --life           how sure the lives are: percentiles, chances, when to look, hot-dip zinc beside it
+          --site           when laying may go on by site-log.csv, and which surfaces of readiness.csv are ready
+          --plan           the inspection plan: hold points line by line, and how many readings
+          --inspection     tape that is up: readings to remaining life, repairs, patch or rewrap (inspections.csv)
           --crew LINE      the crew's steps for one line
           --choose LINE    the cheapest tape and lay that lasts and meets every rule, and why the others do not
           --workings LINE  every step from the numbers of one line to its answers
@@ -55,6 +61,9 @@ public static class SurveyProgram
             Wanted.Workings => LineReport.WriteWorkings(estimate, read.Line, output, errors),
             Wanted.Choice => ChoiceReport.Write(survey!, read.Line, output, errors),
             Wanted.Life => LifeReport.Write(survey!, estimate, output),
+            Wanted.Site => SiteReport.Write(survey!, output, errors),
+            Wanted.Plan => PlanReport.Write(estimate, output),
+            Wanted.Inspection => InspectionReport.Write(survey!, output, errors),
             Wanted.CutList => CutListReport.Write(estimate, output),
             _ => TableReport.Write(survey!, estimate, cost, output),
         };

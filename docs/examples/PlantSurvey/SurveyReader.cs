@@ -1,3 +1,5 @@
+using PlantSurvey.SiteRecords;
+using PlantSurvey.TankInspections;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
@@ -47,9 +49,12 @@ internal static class SurveyReader
         }
 
         windows.Close();
+        SiteRecord site = SiteRecord.Read(folder, tags, lines, faults);
+        IReadOnlyList<TankInspection> inspections = InspectionSheet.Read(folder, stock, exposures, choices.TakeOff, faults);
         return faults.Count > 0
             ? null
-            : new Survey(new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values], notes);
+            : new Survey(
+                new Job(choices.JobName, lines, choices.TakeOff), new ValueList<LabourWork>(Together(work)), prices, choices, [.. stock.Values], notes, site, inspections);
     }
 
     // One line of cost for work of one kind, wherever it is done.

@@ -1,3 +1,4 @@
+using SacrificialTape.Inspection;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.TakeOff;
@@ -42,6 +43,18 @@ public sealed record JobEstimate
 
     /// <summary>Strip that the lays need, without splices, spare and offcuts.</summary>
     public Length StripLength => Length.FromMicrometers(this.Lines.Sum(static line => line.StripUm));
+
+    /// <summary>What is looked at while the job is laid: the hold points of every line, those over paint and along welds where it has them.</summary>
+    /// <param name="thickness">By which document thickness readings are counted; left out: none are taken.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The document does not say how many readings the area of a line takes.</exception>
+    public InspectionPlan PlanInspection(SamplingScheme? thickness = null) => new(
+        this.Lines.Select(static line => InspectionPlanLine.FromLay(
+            line.Line.Tag,
+            line.Line.Lay,
+            paintStays: line.Line.Steel.WindowsInPaint is not null || line.Line.Needs.Windows is not null,
+            hasWelds: line.Line.Welds is not null)),
+        this.Job.Rules,
+        thickness);
 
     internal static JobEstimate Of(Job job)
     {
