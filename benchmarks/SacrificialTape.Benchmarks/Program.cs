@@ -14,5 +14,16 @@ if (args is ["scaling"])
     return SurveyScaling.Run();
 }
 
+// "rules FILE" reads a rule set as the first call of this process; "rule-files FOLDER" writes two to read.
+if (args is ["rules", var file])
+{
+    return RuleSetOnce.Run(file);
+}
+
+if (args is ["rule-files", var folder])
+{
+    return RuleSetOnce.WriteFiles(folder);
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 return 0;

@@ -16,40 +16,40 @@ internal static class DocumentTree
 
         // One level more than allowed, so that the fault can be told in our own words and with its path.
         var reader = new Utf8JsonReader(utf8.Span, new JsonReaderOptions { MaxDepth = limits.Depth + 1 });
-        string path = "$";
+        DocumentPlace place = DocumentPlace.Root;
         try
         {
             reader.Read();
-            DocumentNode root = Value(ref reader, ref path, limits, faults);
-            path = "$";
+            DocumentNode root = Value(ref reader, ref place, limits, faults);
+            place = DocumentPlace.Root;
             reader.Read(); // anything after the value is a fault of the text
             return root;
         }
         catch (JsonException e)
         {
-            faults.Add(Offset(utf8.Span, e), path, $"This is not JSON as RFC 8259 has it: {Reason(e)}");
+            faults.Add(Offset(utf8.Span, e), place.ToString(), $"This is not JSON as RFC 8259 has it: {Reason(e)}");
             throw faults.Exception();
         }
         catch (InvalidOperationException e)
         {
             // A text with bytes that are no UTF-8, or with half of a surrogate pair.
-            faults.Add(reader.TokenStartIndex, path, $"This text cannot be read: {e.Message}");
+            faults.Add(reader.TokenStartIndex, place.ToString(), $"This text cannot be read: {e.Message}");
             throw faults.Exception();
         }
     }
 
-    private static DocumentNode Value(ref Utf8JsonReader reader, ref string path, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Value(ref Utf8JsonReader reader, ref DocumentPlace place, ReadingLimits limits, FaultList faults)
     {
-        string own = path;
+        DocumentPlace own = place;
         long offset = reader.TokenStartIndex;
         switch (reader.TokenType)
         {
             case JsonTokenType.StartObject:
                 Deeper(reader.CurrentDepth, own, offset, limits, faults);
-                return Object(ref reader, ref path, offset, limits, faults);
+                return Object(ref reader, ref place, offset, limits, faults);
             case JsonTokenType.StartArray:
                 Deeper(reader.CurrentDepth, own, offset, limits, faults);
-                return Array(ref reader, ref path, offset, limits, faults);
+                return Array(ref reader, ref place, offset, limits, faults);
             case JsonTokenType.String:
                 return Leaf(JsonValueKind.String, own, offset, reader.GetString()!);
             case JsonTokenType.Number:
@@ -61,49 +61,49 @@ internal static class DocumentTree
         }
     }
 
-    private static DocumentNode Object(ref Utf8JsonReader reader, ref string path, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Object(ref Utf8JsonReader reader, ref DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
     {
-        string own = path;
+        DocumentPlace own = place;
         var members = new Dictionary<string, DocumentNode>(StringComparer.Ordinal);
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             long nameOffset = reader.TokenStartIndex;
             string name = reader.GetString()!;
-            path = Member(own, name);
+            place = new DocumentPlace(own, name, 0);
             reader.Read();
-            DocumentNode value = Value(ref reader, ref path, limits, faults);
+            DocumentNode value = Value(ref reader, ref place, limits, faults);
             if (!members.TryAdd(name, value))
             {
                 faults.Add(nameOffset, value.Path, $"'{Short(name)}' stands twice in this object.");
             }
         }
 
-        path = own;
+        place = own;
         return new DocumentNode(JsonValueKind.Object, own, offset, string.Empty, members, DocumentNode.NoItems);
     }
 
-    private static DocumentNode Array(ref Utf8JsonReader reader, ref string path, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Array(ref Utf8JsonReader reader, ref DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
     {
-        string own = path;
+        DocumentPlace own = place;
         var items = new List<DocumentNode>();
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
-            path = $"{own}[{items.Count}]";
-            items.Add(Value(ref reader, ref path, limits, faults));
+            place = new DocumentPlace(own, null, items.Count);
+            items.Add(Value(ref reader, ref place, limits, faults));
         }
 
-        path = own;
+        place = own;
         return new DocumentNode(JsonValueKind.Array, own, offset, string.Empty, DocumentNode.NoMembers, items);
     }
 
-    private static DocumentNode Leaf(JsonValueKind kind, string path, long offset, string text) =>
-        new(kind, path, offset, text, DocumentNode.NoMembers, DocumentNode.NoItems);
+    private static DocumentNode Leaf(JsonValueKind kind, DocumentPlace place, long offset, string text) =>
+        new(kind, place, offset, text, DocumentNode.NoMembers, DocumentNode.NoItems);
 
-    private static void Deeper(int depth, string path, long offset, ReadingLimits limits, FaultList faults)
+    private static void Deeper(int depth, DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
     {
         if (depth >= limits.Depth)
         {
-            faults.Add(offset, path, $"Nested deeper than {limits.Depth} levels.");
+            faults.Add(offset, place.ToString(), $"Nested deeper than {limits.Depth} levels.");
             throw faults.Exception();
         }
     }
