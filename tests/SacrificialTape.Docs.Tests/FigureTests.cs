@@ -10,7 +10,7 @@ using Xunit;
 namespace SacrificialTape.Docs.Tests;
 
 /// <summary>Figures drawn from the library's own numbers, so that they cannot drift from it.</summary>
-public class FigureTests
+public partial class FigureTests
 {
     private const string Switch = "SACRIFICIALTAPE_WRITE_PAGES";
 
@@ -169,16 +169,18 @@ public class FigureTests
     private static string Text(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 
     // Written when the switch is 1, compared otherwise; a page must show it.
-    private static void Hold(string file, SvgPlot plot)
+    private static void Hold(string file, SvgPlot plot) => Hold(file, plot.ToString());
+
+    private static void Hold(string file, string drawn)
     {
         string path = Path.Combine(Repository.Docs, "images", file);
         if (Environment.GetEnvironmentVariable(Switch) == "1")
         {
-            File.WriteAllText(path, plot.ToString());
+            File.WriteAllText(path, drawn);
             return;
         }
 
-        Assert.True(File.Exists(path) && File.ReadAllText(path).ReplaceLineEndings("\n") == plot.ToString(), $"docs/images/{file} is not current. Write it anew: {Switch}=1 dotnet run --project tests/SacrificialTape.Docs.Tests");
+        Assert.True(File.Exists(path) && File.ReadAllText(path).ReplaceLineEndings("\n") == drawn, $"docs/images/{file} is not current. Write it anew: {Switch}=1 dotnet run --project tests/SacrificialTape.Docs.Tests");
         Assert.Contains(Repository.Pages, page => Repository.Read(page).Contains($"](images/{file})", StringComparison.Ordinal));
     }
 }

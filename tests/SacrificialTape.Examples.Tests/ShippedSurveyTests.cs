@@ -144,4 +144,15 @@ public class ShippedSurveyTests
         line.GetProperty("findings").EnumerateArray().Select(static finding => finding.GetProperty("severity").GetString());
 
     private static double Metres(JsonElement stock, string name) => stock.GetProperty(name).GetDouble();
+
+    [Fact]
+    public void The_pack_is_one_page_with_every_line_and_its_cost()
+    {
+        string page = ShippedSurvey.Run("--pack");
+        using JsonDocument data = ShippedSurvey.Data();
+
+        Assert.StartsWith("<!DOCTYPE html>", page, StringComparison.Ordinal);
+        Assert.All(data.RootElement.GetProperty("lines").EnumerateArray(), line => Assert.Contains($"<th scope=\"row\">{line.GetProperty("line").GetString()}</th>", page, StringComparison.Ordinal));
+        Assert.Contains(data.RootElement.GetProperty("cost").GetProperty("total").GetDecimal().ToString("N2", System.Globalization.CultureInfo.InvariantCulture), page, StringComparison.Ordinal);
+    }
 }

@@ -32,6 +32,9 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
                 case "--inspection" when wanted == Wanted.Tables:
                     wanted = Wanted.Inspection;
                     break;
+                case "--pack" when wanted == Wanted.Tables:
+                    wanted = Wanted.Pack;
+                    break;
                 case "--crew" or "--workings" or "--choose" when wanted == Wanted.Tables && i + 1 < arguments.Count:
                     wanted = arguments[i] switch
                     {

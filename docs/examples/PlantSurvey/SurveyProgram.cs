@@ -12,13 +12,14 @@ public static class SurveyProgram
         """
         Works out a survey of steel to be covered with zinc tape.
 
-          PlantSurvey [FOLDER] [--json | --cuts | --life | --site | --plan | --inspection | --crew LINE | --workings LINE | --choose LINE]
+          PlantSurvey [FOLDER] [--json | --pack | --cuts | --life | --site | --plan | --inspection | --crew LINE | --workings LINE | --choose LINE]
 
           FOLDER           holds stock.csv, choices.csv and sheets of lines (lines.csv for pipe, fittings.csv, vessels.csv,
                            panels.csv, sections.csv, details.csv; those that there are), and prices.csv with norms.csv if
                            it is to be priced, exposures.csv for places known by more than a category, records of the
                            site and of tape that is up; left out: the invented site that ships with the example
           --json           the estimate as data
+          --pack           the job pack as one page of HTML
           --cuts           the cut list: which pieces come from which roll
           --life           how sure the lives are: percentiles, chances, when to look, hot-dip zinc beside it
           --site           when laying may go on by site-log.csv, and which surfaces of readiness.csv are ready
@@ -64,6 +65,7 @@ public static class SurveyProgram
             Wanted.Site => SiteReport.Write(survey!, output, errors),
             Wanted.Plan => PlanReport.Write(estimate, output),
             Wanted.Inspection => InspectionReport.Write(survey!, output, errors),
+            Wanted.Pack => PackReport.Write(survey!, estimate, cost, output),
             Wanted.CutList => CutListReport.Write(estimate, output),
             _ => TableReport.Write(survey!, estimate, cost, output),
         };

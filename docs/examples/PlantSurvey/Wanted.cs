@@ -10,6 +10,7 @@ internal enum Wanted
     Site,
     Plan,
     Inspection,
+    Pack,
     Crew,
     Workings,
     Choice,

@@ -43,6 +43,9 @@ public sealed record InspectionPlan
     /// <summary>The rule set.</summary>
     public RuleSet Rules { get; }
 
+    /// <summary>What to mind before any of it, in the words that the plan begins with.</summary>
+    public static string Cautions => HoldPointTexts.Cautions;
+
     /// <summary>The scheme of thickness readings, if one was chosen.</summary>
     public SamplingScheme? Thickness { get; }
 

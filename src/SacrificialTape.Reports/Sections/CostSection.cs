@@ -1,0 +1,28 @@
+using SacrificialTape.Costing;
+using SacrificialTape.Reports.Blocks;
+using SacrificialTape.Reports.Writing;
+
+namespace SacrificialTape.Reports.Sections;
+
+/// <summary>What the job costs, if prices were given.</summary>
+internal static class CostSection
+{
+    internal static IEnumerable<PackBlock> Of(JobPack pack, NumberText text)
+    {
+        if (pack.Options.Cost is not { } cost)
+        {
+            yield break;
+        }
+
+        CostLedger ledger = cost.ToLedger();
+        yield return new HeadingBlock(2, "Cost");
+        yield return new TableBlock(
+            $"First cost in {cost.Prices.Currency}, by the user's own prices",
+            [new("Kind"), new("Item"), TableColumn.Of("Amount")],
+            [
+                .. ledger.Lines.Select(line => (IReadOnlyList<string>)[line.Line.Kind.ToString(), line.Line.Name, text.Amount(line.Amount)]),
+                ["Total", string.Empty, text.Amount(ledger.Total)],
+            ]);
+        yield return new ParagraphBlock($"First cost per m2: {text.Amount(cost.FirstCostPerSquareMeter)}.");
+    }
+}
