@@ -49,7 +49,7 @@ public sealed record JobEstimate
         var lines = new LineEstimate[job.Lines.Count];
         for (int i = 0; i < lines.Length; i++)
         {
-            lines[i] = LineEstimator.Estimate(job.Lines[i], job.Rules, lives);
+            lines[i] = LineEstimator.Estimate(job.Lines[i], job.JudgedBy, lives);
         }
 
         StripTakeOff takeOff = StripTakeOff.Of(lines.SelectMany(static line => line.Strips), job.TakeOff);

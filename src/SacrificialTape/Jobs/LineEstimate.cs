@@ -12,9 +12,9 @@ namespace SacrificialTape.Jobs;
 /// <summary>What one line of a survey comes to.</summary>
 public sealed record LineEstimate
 {
-    private readonly RuleSet rules;
+    private readonly LineRules rules;
 
-    internal LineEstimate(SurveyLine line, LifeEstimate life, RuleSet rules)
+    internal LineEstimate(SurveyLine line, LifeEstimate life, LineRules rules)
     {
         this.Line = line;
         this.Life = life;
