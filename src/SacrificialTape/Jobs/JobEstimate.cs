@@ -1,3 +1,4 @@
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.TakeOff;
@@ -6,7 +7,7 @@ using UnitsNet;
 namespace SacrificialTape.Jobs;
 
 /// <summary>What a job comes to: line by line, in rolls and in total, with every finding.</summary>
-public sealed record JobEstimate
+public sealed record JobEstimate : IHasWorkings
 {
     private JobEstimate(Job job, ValueList<LineEstimate> lines, StripTakeOff takeOff, ValueList<Finding> general)
     {
@@ -42,6 +43,9 @@ public sealed record JobEstimate
 
     /// <summary>Strip that the lays need, without splices, spare and offcuts.</summary>
     public Length StripLength => Length.FromMicrometers(this.Lines.Sum(static line => line.StripUm));
+
+    /// <summary>The steps of the lines in their order, then those of the take-off.</summary>
+    public Workings ShowWorkings() => Workings.Joined(this.Job.Name, [.. this.Lines, this.TakeOff]);
 
     internal static JobEstimate Of(Job job)
     {

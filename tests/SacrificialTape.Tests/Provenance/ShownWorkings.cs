@@ -286,6 +286,9 @@ public sealed partial class ShownWorkings
             where value is Formula
             select ((Formula)value).Id;
         Assert.Empty(Library.Formulas.Select(static one => one.Formula.Id).Except(Seen.Keys).Except(named));
+
+        // Joined from results that are checked here one by one: see WorkingsOfEveryResult.
+        Assert.Empty(WorkingsOfEveryResult.With.Except(WorkingsOfEveryResult.Joined).Except(SeenTypes.Keys).Select(static type => type.Name));
     }
 
     [Fact]
@@ -298,12 +301,14 @@ public sealed partial class ShownWorkings
     }
 
     private static readonly ConcurrentDictionary<string, bool> Seen = new();
+    private static readonly ConcurrentDictionary<Type, bool> SeenTypes = new();
 
     // Checks each step and returns the last number of each name.
     private static Dictionary<string, double> Checked(IHasWorkings result)
     {
         Workings workings = result.ShowWorkings();
         Assert.NotEmpty(workings.Steps);
+        SeenTypes[result.GetType()] = true;
         var known = new Dictionary<string, Measure>(StringComparer.Ordinal);
         string[] lines = workings.ToString().Split('\n');
         Assert.Equal(workings.Steps.Count + 1, lines.Length);
