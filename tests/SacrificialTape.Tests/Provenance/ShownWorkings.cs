@@ -244,6 +244,9 @@ public sealed partial class ShownWorkings
         this.Of_an_option(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5));
         this.Of_an_option(new OptionCase(0, 30, 8, 20, 1000, 10, 50, 5));
         this.Of_an_option(new OptionCase(0.05, 10, 20, 30, 1000, 10, 50, 5));
+        this.Of_a_comparison(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5), new OptionCase(0.05, 30, 10, 25, 900, 10, 50, 5));
+        this.Of_a_chart(new SpanCase(1000, 100, 10));
+        this.Of_bends(new BendCase(168.3, 229, 90, 50, 10));
         this.Of_a_cost();
         this.Of_money_without_end();
         this.Of_panels(new SpanCase(1000, 100, 10));
