@@ -11,8 +11,9 @@ internal sealed partial record Snippet(string Page, string Source, string Region
     internal static IEnumerable<Snippet> Of(string page) => Quote().Matches(Repository.Read(page)).Select(match => new Snippet(
         page, match.Groups["source"].Value, match.Groups["region"].Value, match.Groups["printed"].Value));
 
-    /// <summary>How many quotes a page holds, with or without output under them.</summary>
-    internal static int CountQuotes(string page) => Repository.Read(page).Split("[!code-").Length - 1;
+    /// <summary>How many quotes a page holds, with or without output under them; those of the example host are held by its own page's tests.</summary>
+    internal static int CountQuotes(string page) => Repository.Read(page).Split("[!code-").Skip(1)
+        .Count(static quote => !quote.StartsWith("csharp[](examples/HostTool/", StringComparison.Ordinal));
 
     /// <summary>Runs the code and gives what it writes.</summary>
     internal string Run() => Captured(this.Region.Length == 0 ? RunFirstAnswer : this.RunRegion);
@@ -60,7 +61,7 @@ internal sealed partial record Snippet(string Page, string Source, string Region
     }
 
     [GeneratedRegex(
-        """\[!code-csharp\[\]\((?<source>[^)#]+)(?:#(?<region>[a-z0-9-]+))?\)\]\n(?:(?!\[!code-|```)[^\n]*\n)*?```text\n(?<printed>.*?)\n```""",
+        """\[!code-csharp\[\]\((?!examples/HostTool/)(?<source>[^)#]+)(?:#(?<region>[a-z0-9-]+))?\)\]\n(?:(?!\[!code-|```)[^\n]*\n)*?```text\n(?<printed>.*?)\n```""",
         RegexOptions.Singleline)]
     private static partial Regex Quote();
 }

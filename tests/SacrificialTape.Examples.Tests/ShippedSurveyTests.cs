@@ -153,6 +153,6 @@ public class ShippedSurveyTests
 
         Assert.StartsWith("<!DOCTYPE html>", page, StringComparison.Ordinal);
         Assert.All(data.RootElement.GetProperty("lines").EnumerateArray(), line => Assert.Contains($"<th scope=\"row\">{line.GetProperty("line").GetString()}</th>", page, StringComparison.Ordinal));
-        Assert.Contains(data.RootElement.GetProperty("cost").GetProperty("total").GetDecimal().ToString("N2", System.Globalization.CultureInfo.InvariantCulture), page, StringComparison.Ordinal);
+        Assert.Contains(data.RootElement.GetProperty("cost").GetProperty("total").GetDecimal().ToString("N2", CultureInfo.InvariantCulture), page, StringComparison.Ordinal);
     }
 }

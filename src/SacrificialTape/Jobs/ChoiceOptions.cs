@@ -32,9 +32,10 @@ public sealed record ChoiceOptions
     /// <param name="rejectFrom">Findings of this severity and above reject.</param>
     /// <param name="acceptedRules">Rules whose findings never reject: somebody has decided on them. Left out: none.</param>
     /// <param name="rules">The rule set; left out: the library's own.</param>
+    /// <param name="ownRules">The code for rules of the set that the library does not know; left out: none.</param>
     /// <exception cref="ArgumentException">
-    /// A list is empty, kinds of lay share a name or are on different surfaces, a price or a norm is missing, or an
-    /// accepted rule is not in the set.
+    /// A list is empty, kinds of lay share a name or are on different surfaces, a price or a norm is missing, an accepted
+    /// rule is not in the set, or a rule of the host's own is not in it, stands twice or is one of the library's.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there is too much to try.</exception>
     public ChoiceOptions(
@@ -48,7 +49,8 @@ public sealed record ChoiceOptions
         RollCounting rolls = RollCounting.Whole,
         Severity rejectFrom = Severity.Warning,
         ValueList<string>? acceptedRules = null,
-        RuleSet? rules = null)
+        RuleSet? rules = null,
+        ValueList<IOwnRule>? ownRules = null)
     {
         ArgumentNullException.ThrowIfNull(prices);
         ArgumentNullException.ThrowIfNull(takeOff);
@@ -72,7 +74,7 @@ public sealed record ChoiceOptions
             ? rejectFrom
             : throw new ArgumentOutOfRangeException(nameof(rejectFrom), rejectFrom, "Not a severity known here.");
         this.AcceptedRules = new ValueList<string>((acceptedRules ?? ValueList<string>.Empty).Order(StringComparer.Ordinal).Distinct());
-        this.Rules = rules ?? RuleSet.Default;
+        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules, nameof(ownRules));
         this.CheckMakers();
         this.CheckPrices();
         if (this.AcceptedRules.FirstOrDefault(id => !this.Rules.TryGet(id, out _)) is { } unknown)
@@ -112,13 +114,18 @@ public sealed record ChoiceOptions
     public ValueList<string> AcceptedRules { get; }
 
     /// <summary>The rule set.</summary>
-    public RuleSet Rules { get; }
+    public RuleSet Rules => this.JudgedBy.Set;
+
+    /// <summary>The code for rules of the set that the library does not know.</summary>
+    public ValueList<IOwnRule> OwnRules => this.JudgedBy.Own;
 
     /// <summary>What all kinds of lay are on.</summary>
     public Surface Surface => this.Makers[0].Surface;
 
     /// <summary>The options counted in a few words.</summary>
     public override string ToString() => $"{this.Stocks.Count} stock(s), {this.lapsMm.Count} lap(s), {this.Passes.Count} number(s) of passes, {this.Makers.Count} kind(s) of lay on {this.Surface}; rolls {this.Rolls}, rejected from {this.RejectFrom}";
+
+    internal LineRules JudgedBy { get; }
 
     internal bool Rejects(Finding finding) =>
         finding.Severity >= this.RejectFrom && !this.AcceptedRules.Contains(finding.Rule.Id, StringComparer.Ordinal);

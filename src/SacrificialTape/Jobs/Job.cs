@@ -13,15 +13,19 @@ public sealed record Job
     /// <param name="lines">The survey lines.</param>
     /// <param name="takeOff">How strips are cut and how much spare is bought.</param>
     /// <param name="rules">The rule set; left out: the library's own.</param>
-    /// <exception cref="ArgumentException">There is no line, a tag stands twice, or the name is empty.</exception>
-    public Job(string name, IEnumerable<SurveyLine> lines, TakeOffChoices takeOff, RuleSet? rules = null)
+    /// <param name="ownRules">The code for rules of the set that the library does not know; left out: none.</param>
+    /// <exception cref="ArgumentException">
+    /// There is no line, a tag stands twice, the name is empty, or a rule of the host's own is not in the set, stands twice
+    /// or is one of the library's.
+    /// </exception>
+    public Job(string name, IEnumerable<SurveyLine> lines, TakeOffChoices takeOff, RuleSet? rules = null, ValueList<IOwnRule>? ownRules = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(takeOff);
         this.Name = name;
         this.Lines = new ValueList<SurveyLine>(lines);
         this.TakeOff = takeOff;
-        this.Rules = rules ?? RuleSet.Default;
+        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules, nameof(ownRules));
         if (this.Lines.Count == 0)
         {
             throw new ArgumentException("A job needs at least one survey line.", nameof(lines));
@@ -47,7 +51,18 @@ public sealed record Job
     public TakeOffChoices TakeOff { get; }
 
     /// <summary>The rule set.</summary>
-    public RuleSet Rules { get; }
+    public RuleSet Rules => this.JudgedBy.Set;
+
+    /// <summary>The code for rules of the set that the library does not know.</summary>
+    public ValueList<IOwnRule> OwnRules => this.JudgedBy.Own;
+
+    /// <summary>
+    /// Rules of the set that neither the library nor a rule of the host's own judges by: nobody looks at them. A host that
+    /// reads another's rule set should say so.
+    /// </summary>
+    public ValueList<Rule> UnjudgedRules => this.JudgedBy.Unjudged;
+
+    internal LineRules JudgedBy { get; }
 
     /// <summary>Works the job out, line by line and in total.</summary>
     public JobEstimate Estimate() => JobEstimate.Of(this);

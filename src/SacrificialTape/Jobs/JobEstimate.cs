@@ -1,4 +1,5 @@
 using SacrificialTape.Inspection;
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.TakeOff;
@@ -7,7 +8,7 @@ using UnitsNet;
 namespace SacrificialTape.Jobs;
 
 /// <summary>What a job comes to: line by line, in rolls and in total, with every finding.</summary>
-public sealed record JobEstimate
+public sealed record JobEstimate : IHasWorkings
 {
     private JobEstimate(Job job, ValueList<LineEstimate> lines, StripTakeOff takeOff, ValueList<Finding> general)
     {
@@ -56,13 +57,16 @@ public sealed record JobEstimate
         this.Job.Rules,
         thickness);
 
+    /// <summary>The steps of the lines in their order, then those of the take-off.</summary>
+    public Workings ShowWorkings() => Workings.Joined(this.Job.Name, [.. this.Lines, this.TakeOff]);
+
     internal static JobEstimate Of(Job job)
     {
         var lives = new LifeEstimates(job.Rules);
         var lines = new LineEstimate[job.Lines.Count];
         for (int i = 0; i < lines.Length; i++)
         {
-            lines[i] = LineEstimator.Estimate(job.Lines[i], job.Rules, lives);
+            lines[i] = LineEstimator.Estimate(job.Lines[i], job.JudgedBy, lives);
         }
 
         StripTakeOff takeOff = StripTakeOff.Of(lines.SelectMany(static line => line.Strips), job.TakeOff);

@@ -10,11 +10,11 @@ using UnitsNet;
 namespace SacrificialTape.Jobs;
 
 /// <summary>What one line of a survey comes to.</summary>
-public sealed record LineEstimate
+public sealed record LineEstimate : IHasWorkings
 {
-    private readonly RuleSet rules;
+    private readonly LineRules rules;
 
-    internal LineEstimate(SurveyLine line, LifeEstimate life, RuleSet rules)
+    internal LineEstimate(SurveyLine line, LifeEstimate life, LineRules rules)
     {
         this.Line = line;
         this.Life = life;
@@ -69,8 +69,23 @@ public sealed record LineEstimate
 
     internal double StripUm => Sum(this.Line.Lay.Strips) + (this.Line.Welds is { } welds ? Sum(welds.Strips) : 0);
 
+    /// <summary>
+    /// The steps of surface, weld strips, lay, what stays clear, contact, life and paint, in this order. Each part begins
+    /// anew with its letters; the parts by themselves are at <see cref="Line"/> and here.
+    /// </summary>
+    public Workings ShowWorkings() => Workings.Joined(this.Line.Tag, this.Parts());
+
     /// <summary>Tag and life in a few words.</summary>
     public override string ToString() => $"{this.Line.Tag}: {this.Life}";
+
+    private IEnumerable<IHasWorkings> Parts()
+    {
+        IHasWorkings?[] parts =
+        [
+            this.Line.Lay.Surface, this.Line.Welds, this.Line.Lay, .. this.Line.Spots, this.Contact, this.ProvenContact, this.Life, this.Duplex,
+        ];
+        return parts.OfType<IHasWorkings>();
+    }
 
     private static double Sum(ValueList<Strip> strips)
     {

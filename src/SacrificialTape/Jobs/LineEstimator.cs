@@ -10,16 +10,17 @@ namespace SacrificialTape.Jobs;
 /// <summary>Takes one line through the rooms: contact, life, findings; its strips it has already.</summary>
 internal static class LineEstimator
 {
-    internal static LineEstimate Estimate(SurveyLine line, RuleSet rules, LifeEstimates lives)
+    internal static LineEstimate Estimate(SurveyLine line, LineRules rules, LifeEstimates lives)
     {
-        LifeEstimate life = lives.Of(line.Lay, line.Exposure);
+        LifeEstimate life = lives.Of(line);
 
         return new LineEstimate(line, life, rules);
     }
 
-    /// <summary>The findings of a line, in the order of the rooms: steel, hazards, tape, lay, what stays clear, contact, life, bare steel beside, paint over it.</summary>
-    internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, RuleSet rules)
+    /// <summary>The findings of a line, in the order of the rooms: steel, hazards, tape, lay, what stays clear, contact, life, bare steel beside, paint over it; then those by rules of the host's own.</summary>
+    internal static IEnumerable<Finding> Judge(SurveyLine line, LifeEstimate life, LineRules judgedBy)
     {
+        RuleSet rules = judgedBy.Set;
         IEnumerable<Finding> lay = line.Lay.Judge(rules, line.Tag);
         if (line.Lay.LayersEverywhere < line.LayersWanted)
         {
@@ -40,6 +41,7 @@ internal static class LineEstimator
             .. line.ProvenContact?.Judge(rules, line.Tag) ?? [],
             .. life.Judge(rules, line.RequiredLife, line.Tag),
             .. BesideAndOver(line, life, rules),
+            .. judgedBy.JudgeOwn(line, life),
         ];
     }
 

@@ -28,7 +28,8 @@ public sealed record LineNeeds
     /// The contact windows at their places, where paint, tight scale or tight rust stays under the tape; left out: not known.
     /// </param>
     /// <param name="under">What lies between tape and steel, where windows are given.</param>
-    /// <exception cref="ArgumentException">The tag is empty, a band stands among the spots, or windows are given both by count and by place.</exception>
+    /// <param name="laws">The loss laws that its life is worked out under; left out: those that go with the exposure, <see cref="LawsByMedium"/>.</param>
+    /// <exception cref="ArgumentException">The tag is empty, a band stands among the spots, windows are given both by count and by place, or there is no law.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public LineNeeds(
         string tag,
@@ -41,7 +42,8 @@ public sealed record LineNeeds
         ValueList<TapeEnd>? ends = null,
         PaintFilm? paintOver = null,
         WindowLayout? windows = null,
-        UnderTape under = UnderTape.SoundPaint)
+        UnderTape under = UnderTape.SoundPaint,
+        ValueList<ILossLaw>? laws = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(exposure);
@@ -61,10 +63,16 @@ public sealed record LineNeeds
         this.Ends = ends ?? ValueList<TapeEnd>.Empty;
         this.PaintOver = paintOver;
         this.Windows = windows;
+        this.Laws = laws;
         this.Under = Enum.IsDefined(under) ? under : throw new ArgumentOutOfRangeException(nameof(under), under, "Not known here.");
         if (windows is not null && this.Steel.WindowsInPaint is not null)
         {
             throw new ArgumentException($"The windows of {tag} are given by count and by place: give the places only.", nameof(windows));
+        }
+
+        if (laws is { Count: 0 })
+        {
+            throw new ArgumentException($"The life of {tag} needs at least one loss law; leave the laws out for those that go with its exposure.", nameof(laws));
         }
 
         if (this.Spots.FirstOrDefault(static one => one.IsBand) is { } band)
@@ -106,6 +114,9 @@ public sealed record LineNeeds
 
     /// <summary>What lies between tape and steel, where windows are given.</summary>
     public UnderTape Under { get; }
+
+    /// <summary>The loss laws that its life is worked out under; null: those that go with the exposure, <see cref="LawsByMedium"/>.</summary>
+    public ValueList<ILossLaw>? Laws { get; }
 
     /// <summary>The line with a lay.</summary>
     /// <param name="lay">The lay.</param>

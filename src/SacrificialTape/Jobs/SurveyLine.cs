@@ -30,8 +30,9 @@ public sealed record SurveyLine
     /// The contact windows at their places, where paint, tight scale or tight rust stays under the tape; left out: not known.
     /// </param>
     /// <param name="under">What lies between tape and steel, where windows are given.</param>
+    /// <param name="laws">The loss laws that its life is worked out under; left out: those that go with the exposure, <see cref="LawsByMedium"/>.</param>
     /// <exception cref="ArgumentException">
-    /// The tag is empty, a band stands among the spots, windows are given both by count and by place, or lie on another surface.
+    /// The tag is empty, a band stands among the spots, windows are given both by count and by place or lie on another surface, or there is no law.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value is outside its range, the lay has more than 100 layers everywhere, the spots with their margins are not
@@ -49,8 +50,9 @@ public sealed record SurveyLine
         ValueList<TapeEnd>? ends = null,
         PaintFilm? paintOver = null,
         WindowLayout? windows = null,
-        UnderTape under = UnderTape.SoundPaint)
-        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver, windows, under), lay)
+        UnderTape under = UnderTape.SoundPaint,
+        ValueList<ILossLaw>? laws = null)
+        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver, windows, under, laws), lay)
     {
     }
 
@@ -113,6 +115,9 @@ public sealed record SurveyLine
 
     /// <inheritdoc cref="LineNeeds.PaintOver"/>
     public PaintFilm? PaintOver => this.Needs.PaintOver;
+
+    /// <inheritdoc cref="LineNeeds.Laws"/>
+    public ValueList<ILossLaw>? Laws => this.Needs.Laws;
 
     /// <summary>All that stays clear: the bands of an interrupted pipe, then the spots.</summary>
     public ValueList<StayClear> LeftClear => this.Lay is InterruptedLay interrupted

@@ -108,8 +108,8 @@ public sealed record TapeChoice
             return;
         }
 
-        LifeEstimate life = by.Lives.Of(line.Lay, line.Exposure);
-        Finding[] findings = [.. LineEstimator.Judge(line, life, options.Rules), .. takeOff.Judge(options.Rules)];
+        LifeEstimate life = by.Lives.Of(line);
+        Finding[] findings = [.. LineEstimator.Judge(line, life, options.JudgedBy), .. takeOff.Judge(options.Rules)];
         Finding[] against = [.. findings.Where(options.Rejects)];
         if (against.Length > 0)
         {

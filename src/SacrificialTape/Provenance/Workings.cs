@@ -36,38 +36,37 @@ public sealed record Workings
         return text.ToString();
     }
 
-    /// <summary>The workings as Markdown with TeX maths, one list item for each step.</summary>
+    /// <summary>
+    /// The workings as Markdown, one list item for each step, with TeX between dollar signs, as DocFX and most other
+    /// renderers read it.
+    /// </summary>
     public string ToMarkdown()
     {
-        var text = new StringBuilder("**").Append(this.Title).Append("**\n\n");
+        var text = new StringBuilder("**").Append(MarkdownText.Escaped(this.Title)).Append("**\n\n");
         foreach (WorkingStep step in this.Steps)
         {
             Formula formula = step.Formula;
-            text.Append("1. ").Append(formula.Result.Meaning).Append(": \\(")
-                .Append(MathName(formula.Result.Name)).Append(" = ").Append(formula.Tex).Append("\\) = ")
-                .Append(WorkingStep.Shown(step.Result));
+            text.Append("1. ").Append(MarkdownText.Escaped(formula.Result.Meaning)).Append(": $")
+                .Append(MarkdownText.MathName(formula.Result.Name)).Append(" = ").Append(formula.Tex).Append("$ = ")
+                .Append(MarkdownText.Escaped(WorkingStep.Shown(step.Result)));
             for (int i = 0; i < step.Inputs.Count; i++)
             {
-                text.Append(i == 0 ? ", with " : ", ").Append("\\(").Append(MathName(formula.Inputs[i].Name))
-                    .Append("\\) = ").Append(WorkingStep.Shown(step.Inputs[i]));
+                text.Append(i == 0 ? ", with $" : ", $").Append(MarkdownText.MathName(formula.Inputs[i].Name))
+                    .Append("$ = ").Append(MarkdownText.Escaped(WorkingStep.Shown(step.Inputs[i])));
             }
 
-            text.Append(". *").Append(formula.Basis).Append("*\n");
+            text.Append(". *").Append(MarkdownText.Escaped(formula.Basis.ToString())).Append("*\n");
         }
 
         return text.ToString();
     }
 
+    /// <summary>The workings of several results as one, in their order.</summary>
+    internal static Workings Joined(string title, IEnumerable<IHasWorkings> parts) =>
+        new(title, new ValueList<WorkingStep>(parts.SelectMany(static part => part.ShowWorkings().Steps)));
+
     /// <summary>The same workings with every formula on another basis.</summary>
     internal Workings RestingOn(Basis basis) => new(
         this.Title,
         new ValueList<WorkingStep>(this.Steps.Select(step => new WorkingStep(step.Formula.RestingOn(basis), step.Inputs, step.Result))));
-
-    // One-letter names are set as they are, Greek names by their TeX command, longer ones upright.
-    private static string MathName(string name) => name switch
-    {
-        "theta" or "lambda" or "rho" or "delta" or "phi" => "\\" + name,
-        { Length: 1 } => name,
-        _ => $"\\mathrm{{{name.Replace("_", "\\_", StringComparison.Ordinal)}}}",
-    };
 }

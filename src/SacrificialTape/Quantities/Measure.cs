@@ -131,6 +131,11 @@ public readonly struct Measure : IEquatable<Measure>, ISpanParsable<Measure>
     public override string ToString() =>
         this.number.IsSet ? MeasureText.Write(this.Number, this.unit, 6) : "unset";
 
+    /// <summary>The measure with up to six significant digits and the decimal sign of a culture; the unit stays as it is.</summary>
+    /// <param name="provider">The culture of the reader; null: invariant.</param>
+    public string ToText(IFormatProvider? provider) =>
+        this.number.IsSet ? MeasureText.WriteIn(provider ?? CultureInfo.InvariantCulture, this.Number, this.unit, 6) : "unset";
+
     /// <summary>The number in another unit of the same kind.</summary>
     internal double In(TradeUnit wanted)
     {

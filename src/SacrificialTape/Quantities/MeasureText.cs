@@ -39,10 +39,12 @@ internal static class MeasureText
         return null;
     }
 
-    internal static string Write(double number, TradeUnit unit, int digits)
+    internal static string Write(double number, TradeUnit unit, int digits) => WriteIn(CultureInfo.InvariantCulture, number, unit, digits);
+
+    internal static string WriteIn(IFormatProvider provider, double number, TradeUnit unit, int digits)
     {
         string symbol = TradeUnits.Symbol(unit);
-        string written = number.ToString("G" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        string written = number.ToString("G" + digits.ToString(CultureInfo.InvariantCulture), provider);
         return symbol.Length == 0 ? written : $"{written} {symbol}";
     }
 

@@ -14,7 +14,7 @@ namespace SacrificialTape.TakeOff;
 /// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most, and
 /// <see cref="StockTakeOff.PlanCuts"/> for the cut list.
 /// </remarks>
-public sealed record StripTakeOff
+public sealed record StripTakeOff : IHasWorkings
 {
     private const double MostRolls = 10_000_000;
 
@@ -79,6 +79,9 @@ public sealed record StripTakeOff
             }
         }
     }
+
+    /// <summary>The steps of every stock in their order.</summary>
+    public Workings ShowWorkings() => Workings.Joined("Take-off", this.Stocks);
 
     /// <summary>The rolls of every stock.</summary>
     public override string ToString() => string.Join("; ", this.Stocks);

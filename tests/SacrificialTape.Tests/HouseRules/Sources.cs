@@ -26,10 +26,6 @@ public sealed class Sources
         ["Strip.Lap"] = "what is left of a length when its other parts are counted",
         ["Strip.TotalLength"] = "length times count of like pieces",
         ["StripLedger.Offcut"] = "what is left when the other parts are counted; the workings of the take-off show it",
-        ["LineEstimate.StripLength"] = "sum over the strips",
-        ["JobEstimate.Covered"] = "sum over the lines",
-        ["JobEstimate.LeftClear"] = "sum over the lines",
-        ["JobEstimate.StripLength"] = "sum over the lines",
         ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 

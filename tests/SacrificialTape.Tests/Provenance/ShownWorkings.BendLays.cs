@@ -71,6 +71,7 @@ public sealed partial class ShownWorkings
     public void Of_seams(SpanCase given)
     {
         double run = 10 + given.SpanMm;
+        SeenTypes[typeof(WeldWork)] = true;
         WeldSeam[] seams =
         [
             new SaddleWelds(Mm(run), Mm(Math.Max(1, run * given.LapMm / given.WidthMm)), 2),

@@ -20,6 +20,7 @@ public sealed partial class ShownWorkings
         Ends(Checked(layout), layout.Windows[0].ExtentAlong.Centimeters * layout.Windows[0].ExtentAround.Centimeters);
         var discs = new WindowLayout(bend, [ContactWindow.Disc(Mm(200), Mm(100), Mm(40))]);
         Near.Equal(discs.BareArea.SquareCentimeters, Checked(discs)["A_w"], 1e-12);
+        Ends(Checked(contact.WorstMetre), contact.WorstMetre.Ratio.SquareCentimetersPerSquareMeter);
         Ends(Checked(contact), contact.WorstMetre.Ratio.SquareCentimetersPerSquareMeter);
         Ends(Checked(contact.Farthest!), contact.Farthest!.Found.Millimeters);
         JoinedStrips strips = contact.Strips(Area.FromSquareCentimeters(1))!;

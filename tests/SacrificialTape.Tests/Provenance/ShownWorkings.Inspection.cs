@@ -12,6 +12,7 @@ public sealed partial class ShownWorkings
     {
         FoilReadings readings = InspectionMake.Readings(InspectionMake.Foil(), [.. given.Um, 120]);
         _ = Checked(readings);
+        Ends(Checked(given.Statistics), given.Statistics.Mean.Micrometers);
         var limit = new ThicknessLimit(given.Statistics, InspectionMake.Share(given.Coverage), InspectionMake.Share(given.Confidence));
         IReadOnlyDictionary<string, double> shown = Checked(limit);
         Near.Equal(limit.Factor.Value, shown["k"], 0);

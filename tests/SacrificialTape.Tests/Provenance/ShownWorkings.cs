@@ -244,6 +244,9 @@ public sealed partial class ShownWorkings
         this.Of_an_option(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5));
         this.Of_an_option(new OptionCase(0, 30, 8, 20, 1000, 10, 50, 5));
         this.Of_an_option(new OptionCase(0.05, 10, 20, 30, 1000, 10, 50, 5));
+        this.Of_a_comparison(new OptionCase(0.05, 30, 8, 20, 1000, 10, 50, 5), new OptionCase(0.05, 30, 10, 25, 900, 10, 50, 5));
+        this.Of_a_chart(new SpanCase(1000, 100, 10));
+        this.Of_bends(new BendCase(168.3, 229, 90, 50, 10));
         this.Of_a_cost();
         this.Of_money_without_end();
         this.Of_panels(new SpanCase(1000, 100, 10));
@@ -286,6 +289,9 @@ public sealed partial class ShownWorkings
             where value is Formula
             select ((Formula)value).Id;
         Assert.Empty(Library.Formulas.Select(static one => one.Formula.Id).Except(Seen.Keys).Except(named));
+
+        // Joined from results that are checked here one by one: see WorkingsOfEveryResult.
+        Assert.Empty(WorkingsOfEveryResult.With.Except(WorkingsOfEveryResult.Joined).Except(SeenTypes.Keys).Select(static type => type.Name));
     }
 
     [Fact]
@@ -298,12 +304,14 @@ public sealed partial class ShownWorkings
     }
 
     private static readonly ConcurrentDictionary<string, bool> Seen = new();
+    private static readonly ConcurrentDictionary<Type, bool> SeenTypes = new();
 
     // Checks each step and returns the last number of each name.
     private static Dictionary<string, double> Checked(IHasWorkings result)
     {
         Workings workings = result.ShowWorkings();
         Assert.NotEmpty(workings.Steps);
+        SeenTypes[result.GetType()] = true;
         var known = new Dictionary<string, Measure>(StringComparer.Ordinal);
         string[] lines = workings.ToString().Split('\n');
         Assert.Equal(workings.Steps.Count + 1, lines.Length);

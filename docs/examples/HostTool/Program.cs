@@ -1,0 +1,3 @@
+using HostTool;
+
+return HostProgram.Run(args, Console.Out, Console.Error);
