@@ -25,5 +25,11 @@ if (args is ["rule-files", var folder])
     return RuleSetOnce.WriteFiles(folder);
 }
 
+// "packs" compares job packs of two sizes in one process.
+if (args is ["packs"])
+{
+    return PackScaling.Run();
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 return 0;

@@ -157,9 +157,11 @@ public sealed class PictureTests
         Assert.All([SvgCanvas.Blue, SvgCanvas.Orange], colour => Assert.True(Contrast(colour, SvgCanvas.Pale) > 3, colour));
     }
 
+    private static readonly int[] Channels = [1, 3, 5];
+
     private static double Luminance(string colour)
     {
-        double[] linear = [.. new[] { 1, 3, 5 }
+        double[] linear = [.. Channels
             .Select(at => int.Parse(colour.AsSpan(at, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)
             .Select(static c => c <= 0.03928 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4))];
         return (0.2126 * linear[0]) + (0.7152 * linear[1]) + (0.0722 * linear[2]);
