@@ -1,3 +1,4 @@
+using System.Text.Json;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
@@ -69,16 +70,20 @@ internal static class JobReader
 
     private static ValueList<SurveyLine> Lines(FormReader reader)
     {
-        FaultList faults = reader.Context.Faults;
-        ValueList<SurveyLine> lines = reader.Members.Required("lines", "at least one survey line") is null ? [] : reader.List("lines", SurveyLineForm.Read);
-        IReadOnlyList<DocumentNode> items = reader.Members.Items("lines");
-        if (items.Count == 0 && reader.Has("lines"))
+        if (reader.Members.Required("lines", "at least one survey line") is not { } list)
         {
-            faults.Add(reader.Node.Members["lines"], "A job needs at least one survey line.");
+            return [];
         }
 
-        var tags = new HashSet<string>(items.Count, StringComparer.Ordinal);
-        foreach (DocumentNode item in items)
+        FaultList faults = reader.Context.Faults;
+        ValueList<SurveyLine> lines = reader.List("lines", SurveyLineForm.Read);
+        if (list.Kind == JsonValueKind.Array && list.Items.Count == 0)
+        {
+            faults.Add(list, "A job needs at least one survey line.");
+        }
+
+        var tags = new HashSet<string>(list.Items.Count, StringComparer.Ordinal);
+        foreach (DocumentNode item in list.Items)
         {
             if (item.Members.TryGetValue("tag", out DocumentNode? tag) && !string.IsNullOrWhiteSpace(tag.Text) && !tags.Add(tag.Text))
             {
@@ -92,9 +97,8 @@ internal static class JobReader
     // Held against all tags of the file, also those of lines with faults.
     private static void Notes(FormReader reader)
     {
-        var tags = new HashSet<string>(
-            reader.Members.Items("lines").Select(static item => item.Members.GetValueOrDefault("tag")?.Text).OfType<string>(), StringComparer.Ordinal);
-        foreach (DocumentNode item in reader.Members.Items("notes"))
+        var tags = new HashSet<string>(Items(reader, "lines").Select(static item => item.Members.GetValueOrDefault("tag")?.Text).OfType<string>(), StringComparer.Ordinal);
+        foreach (DocumentNode item in Items(reader, "notes"))
         {
             if (item.Members.TryGetValue("line", out DocumentNode? line) && !string.IsNullOrWhiteSpace(line.Text) && !tags.Contains(line.Text))
             {
@@ -102,4 +106,7 @@ internal static class JobReader
             }
         }
     }
+
+    // Without a fault: that a list is none was told when it was read.
+    private static IReadOnlyList<DocumentNode> Items(FormReader reader, string name) => reader.Node.Members.GetValueOrDefault(name)?.Items ?? DocumentNode.NoItems;
 }

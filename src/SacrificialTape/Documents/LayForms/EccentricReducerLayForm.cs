@@ -16,7 +16,7 @@ internal static class EccentricReducerLayForm
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, reducer?.LargeEnd * Math.PI, stock, leastLap);
+        LayWork.Charge(reader, reducer?.LargeEnd * Math.PI, stock, leastLap, LayWork.OnEccentric);
         return reader.Make(() => new EccentricReducerLay(reducer!, stock, leastLap, choices));
     }
 

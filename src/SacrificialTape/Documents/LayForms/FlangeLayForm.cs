@@ -16,7 +16,7 @@ internal static class FlangeLayForm
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, flange?.OutsideDiameter * 2, stock, leastLap);
+        LayWork.Charge(reader, flange?.OutsideDiameter * 2, stock, leastLap, LayWork.OnFace);
         return reader.Make(() => new FlangeLay(flange!, stock, leastLap, choices));
     }
 

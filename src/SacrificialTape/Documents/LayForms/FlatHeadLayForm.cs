@@ -16,7 +16,7 @@ internal static class FlatHeadLayForm
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, head?.OutsideDiameter, stock, leastLap);
+        LayWork.Charge(reader, head?.OutsideDiameter, stock, leastLap, LayWork.OnFace);
         return reader.Make(() => new FlatHeadLay(head!, stock, leastLap, choices));
     }
 

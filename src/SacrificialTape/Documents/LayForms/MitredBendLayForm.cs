@@ -17,7 +17,7 @@ internal static class MitredBendLayForm
         Length leastLap = reader.Length("leastLap");
         Length weldLap = reader.Length("weldLap");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, bend?.PieceOutside, stock, leastLap);
+        LayWork.Charge(reader, bend?.PieceOutside, stock, leastLap, LayWork.OnMitre);
         return reader.Make(() => new MitredBendLay(bend!, stock, leastLap, weldLap, choices));
     }
 

@@ -18,7 +18,7 @@ internal static class SectionLayForm
         SectionPattern pattern = reader.Word("pattern", JobWords.SectionPatterns);
         Length foldClearance = reader.Length("foldClearance");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, section?.Perimeter * 20, stock, leastLap);
+        LayWork.Charge(reader, section?.Perimeter, stock, leastLap, LayWork.OnSection);
         return reader.Make(() => new SectionLay(section!, stock, leastLap, pattern, foldClearance, choices));
     }
 
@@ -26,7 +26,7 @@ internal static class SectionLayForm
     {
         writer.Surface("surface", lay.Section);
         writer.Stock("stock", lay.Stock);
-        writer.Length("leastLap", lay.LeastLap);
+        writer.Length("leastLap", lay.AskedLap);
         writer.Word("pattern", lay.Pattern, JobWords.SectionPatterns);
         writer.Length("foldClearance", lay.FoldClearance);
         writer.Choices("choices", lay.Choices);

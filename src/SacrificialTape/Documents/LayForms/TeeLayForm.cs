@@ -17,7 +17,7 @@ internal static class TeeLayForm
         Length leastLap = reader.Length("leastLap");
         Length saddleLap = reader.Length("saddleLap");
         LayChoices choices = reader.Choices("choices");
-        LayWork.Charge(reader, tee is null ? null : (2 * tee.RunCentreToEnd) + tee.BranchCentreToEnd, stock, leastLap);
+        LayWork.Charge(reader, tee is null ? null : (2 * tee.RunCentreToEnd) + tee.BranchCentreToEnd, stock, leastLap, LayWork.OnTee);
         return reader.Make(() => new TeeLay(tee!, stock, leastLap, saddleLap, choices));
     }
 

@@ -29,7 +29,7 @@ internal static class StockForm
         }
     }
 
-    private static Foil? ReadFoil(FormReader reader)
+    internal static Foil? ReadFoil(FormReader reader)
     {
         Length thickness = reader.Length("thickness");
         Length? tolerance = reader.OptionalLength("tolerance");
@@ -37,7 +37,7 @@ internal static class StockForm
         return reader.Make(() => new Foil(thickness, tolerance, Density.FromKilogramsPerCubicMeter(density)));
     }
 
-    private static void WriteFoil(FormWriter writer, Foil foil)
+    internal static void WriteFoil(FormWriter writer, Foil foil)
     {
         writer.Length("thickness", foil.Thickness);
         if (UnitConversions.Millimeters(foil.Tolerance) is not 0)

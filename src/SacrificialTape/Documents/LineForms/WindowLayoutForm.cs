@@ -12,8 +12,7 @@ internal static class WindowLayoutForm
         Surface surface = reader.Surface<Surface>("surface");
         ValueList<ContactWindow> windows = reader.List("at", ContactWindowForm.Read);
 
-        // Windows are held against each other, in the worst case pair by pair.
-        reader.Charge((double)windows.Count * windows.Count / 2);
+        reader.Charge(Pairs(windows));
         return reader.Make(() => new WindowLayout(
             UnrolledSurface.TryUnroll(surface, out UnrolledSurface? unrolled)
                 ? unrolled
@@ -25,5 +24,25 @@ internal static class WindowLayoutForm
     {
         writer.Surface("surface", layout.Surface.Surface);
         writer.List("at", layout.Windows, ContactWindowForm.Write);
+    }
+
+    // Windows are held against those beside them along the surface: few in a lattice, all of them in one row.
+    private static double Pairs(ValueList<ContactWindow> windows)
+    {
+        double[] from = [.. windows.Select(static window => window.AlongMm - (window.LengthMm / 2)).Order()];
+        double longest = windows.Count == 0 ? 0 : windows.Max(static window => window.LengthMm);
+        double pairs = windows.Count;
+        int end = 0;
+        for (int i = 0; i < from.Length; i++)
+        {
+            while (end < from.Length && from[end] < from[i] + longest)
+            {
+                end++;
+            }
+
+            pairs += end - i - 1;
+        }
+
+        return pairs;
     }
 }
