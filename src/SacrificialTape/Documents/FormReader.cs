@@ -52,14 +52,22 @@ public sealed class FormReader
     public string Word(string name, params IReadOnlyList<string> words)
     {
         ArgumentNullException.ThrowIfNull(words);
-        string known = string.Join(", ", words.Select(static word => $"'{word}'"));
-        string? text = this.Members.Text(name, "expected " + known);
-        if (text is not null && !words.Contains(text, StringComparer.Ordinal))
+        if (this.Members.OptionalText(name) is { } text)
         {
-            this.Context.Faults.Add(this.Node.Members[name], $"'{DocumentTree.Short(text)}' is not known. Expected {known}.");
+            if (!words.Contains(text, StringComparer.Ordinal))
+            {
+                this.Context.Faults.Add(this.Node.Members[name], $"'{DocumentTree.Short(text)}' is not known. Expected {List(words)}.");
+            }
+
+            return text;
         }
 
-        return text ?? string.Empty;
+        if (!this.Has(name))
+        {
+            _ = this.Members.Required(name, "expected " + List(words));
+        }
+
+        return string.Empty;
     }
 
     /// <summary>True or false; false where it is left out.</summary>
@@ -243,12 +251,18 @@ public sealed class FormReader
     /// <summary>The number of a measure in the canonical unit of its kind. What its author gave is kept.</summary>
     internal double Number(string name, TradeUnit canonical)
     {
-        if (this.Members.Measure(name, $"a number with its unit, as in \"{MeasureText.Exact(Example(canonical))}\"") is not { } measure)
+        // What is expected is put into words only where it is told.
+        if (this.Members.Optional(name) is not { } node)
+        {
+            _ = this.Members.Required(name, $"a number with its unit, as in \"{MeasureText.Exact(Example(canonical))}\"");
+            return 1;
+        }
+
+        if (this.Members.OptionalMeasure(name) is not { } measure)
         {
             return 1;
         }
 
-        DocumentNode node = this.Node.Members[name];
         if (measure.Key.Unit != TradeUnits.Scale(canonical).Canonical)
         {
             this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' does not measure what '{name}' is: expected a number with a unit, as in '{MeasureText.Exact(Example(canonical))}'.");
@@ -292,6 +306,8 @@ public sealed class FormReader
         int tail = message.IndexOf(" (Parameter '", StringComparison.Ordinal);
         return tail < 0 ? message : message[..tail];
     }
+
+    private static string List(IReadOnlyList<string> words) => string.Join(", ", words.Select(static word => $"'{word}'"));
 
     private static Measure Example(TradeUnit unit) => new(unit == TradeUnit.One ? 0.5 : 20, unit);
 

@@ -90,7 +90,9 @@ internal sealed class ObjectReader
         where T : struct, Enum => this.OptionalText(name) is { } text ? this.WordOf(name, text, words) : null;
 
     internal T? Word<T>(string name, IReadOnlyList<(string Word, T Value)> words)
-        where T : struct, Enum => this.Text(name, $"expected {List(words)}") is { } text ? this.WordOf(name, text, words) : null;
+        where T : struct, Enum => (this.Node.Members.ContainsKey(name) ? this.OptionalText(name) : this.Text(name, $"expected {List(words)}")) is { } text
+            ? this.WordOf(name, text, words)
+            : null;
 
     /// <summary>True where the member stands as true; a member that is left out is false, any other value a fault.</summary>
     internal bool Flag(string name)

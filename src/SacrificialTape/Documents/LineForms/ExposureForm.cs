@@ -13,9 +13,11 @@ internal static class ExposureForm
     private const string Measured = "measured";
     private const string Rates = "rates";
 
+    private static readonly IReadOnlyList<string> Kinds = [.. NamedExposures.Kinds, Measured, Rates];
+
     internal static ZincExposure? Read(FormReader reader)
     {
-        string kind = reader.Word("kind", [.. NamedExposures.Kinds, Measured, Rates]);
+        string kind = reader.Word("kind", Kinds);
         return kind switch
         {
             Measured => ReadMeasured(reader),
