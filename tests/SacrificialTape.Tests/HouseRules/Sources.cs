@@ -30,6 +30,12 @@ public sealed class Sources
         ["JobEstimate.Covered"] = "sum over the lines",
         ["JobEstimate.LeftClear"] = "sum over the lines",
         ["JobEstimate.StripLength"] = "sum over the lines",
+        ["FormReader.Measure"] = "a number that stands in a file; nothing is worked out",
+        ["FormReader.Length"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.OptionalLength"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.Angle"] = "a number that stands in a file; nothing is worked out",
+        ["FormReader.Area"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.Number"] = "a number that stands in a file; nothing is worked out",
         ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 
