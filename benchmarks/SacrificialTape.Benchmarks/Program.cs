@@ -8,6 +8,12 @@ if (args is ["survey" or "mixed", var lines])
     return SurveyOnce.Run(int.Parse(lines, System.Globalization.CultureInfo.InvariantCulture), args[0] == "mixed");
 }
 
+// "exchange N" writes a job of N lines as a document and reads it back, a few times over: the first time is the cold one.
+if (args is ["exchange", var count])
+{
+    return JobExchange.Run(int.Parse(count, System.Globalization.CultureInfo.InvariantCulture));
+}
+
 // "scaling" compares the cost of a line at two sizes of survey in one process.
 if (args is ["scaling"])
 {

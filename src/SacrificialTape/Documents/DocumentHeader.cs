@@ -13,8 +13,12 @@ internal static class DocumentHeader
     }
 
     /// <summary>Reads the header; false, with faults, when the rest must not be read.</summary>
-    internal static bool Read(ObjectReader reader, string kind, int newest, FaultList faults)
+    internal static bool Read(ObjectReader reader, string kind, int newest, FaultList faults) => Read(reader, kind, newest, faults, out _);
+
+    /// <summary>Reads the header and the version the document is written by; false, with faults, when the rest must not be read.</summary>
+    internal static bool Read(ObjectReader reader, string kind, int newest, FaultList faults, out int version)
     {
+        version = 0;
         string? document = reader.Text("document", $"expected '{kind}'");
         if (document is not null && document != kind)
         {
@@ -27,7 +31,7 @@ internal static class DocumentHeader
             return false;
         }
 
-        bool whole = int.TryParse(schema.Text, NumberStyles.None, CultureInfo.InvariantCulture, out int version) && version > 0;
+        bool whole = int.TryParse(schema.Text, NumberStyles.None, CultureInfo.InvariantCulture, out version) && version > 0;
         if (schema.Kind != JsonValueKind.Number || !whole)
         {
             faults.Add(schema, $"'schema' must be a whole number from 1 to {newest}.");

@@ -41,6 +41,8 @@ internal sealed class DocumentWriter : IDisposable
 
     internal void Text(string name, string text) => this.json.WriteString(name, WellFormed(text));
 
+    internal void Item(string text) => this.json.WriteStringValue(WellFormed(text));
+
     internal void Flag(string name) => this.json.WriteBoolean(name, true);
 
     internal void Number(string name, int number) => this.json.WriteNumber(name, number);

@@ -22,6 +22,9 @@ internal sealed class RuleSetReader
         return new RuleSetReader(faults).Read(DocumentTree.Read(text, limits, faults), parents);
     }
 
+    /// <summary>Reads a rule set that stands within another document. It throws with all faults there are by then, so it is read last.</summary>
+    internal static RuleSetDocument Read(DocumentNode node, IReadOnlyList<RuleSet> parents, FaultList faults) => new RuleSetReader(faults).Read(node, parents);
+
     private RuleSetDocument Read(DocumentNode root, IReadOnlyList<RuleSet> parents)
     {
         if (ObjectReader.Open(root, this.faults) is not { } reader || !DocumentHeader.Read(reader, Kind, RuleSetDocument.Schema, this.faults))

@@ -9,6 +9,14 @@ internal static class RuleSetWriter
     {
         using var writer = new DocumentWriter();
         writer.Open();
+        WriteMembers(writer, document);
+        writer.Close();
+        return writer.Finish();
+    }
+
+    /// <summary>Writes the members of a rule set, also as a part of another document.</summary>
+    internal static void WriteMembers(DocumentWriter writer, RuleSetDocument document)
+    {
         DocumentHeader.Write(writer, RuleSetReader.Kind, RuleSetDocument.Schema);
         writer.Text("name", document.Rules.Name);
         writer.Text("version", document.Rules.Version);
@@ -32,7 +40,5 @@ internal static class RuleSetWriter
         writer.CloseList();
         WaiverReader.Write(writer, document.Waivers);
         CaseReader.Write(writer, document.Cases);
-        writer.Close();
-        return writer.Finish();
     }
 }

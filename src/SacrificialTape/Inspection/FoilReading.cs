@@ -47,6 +47,11 @@ public sealed record FoilReading : IHasWorkings
 
     internal double Um => this.thicknessUm.Bare;
 
+    /// <summary>What the micrometer showed; null for a foil that was weighed.</summary>
+    internal double? TogetherUm => this.IsWeighed ? null : this.togetherUm.Bare;
+
+    internal (double Grams, double SquareCm, double KilogramsPerM3) Weight => (this.grams.Bare, this.squareCm.Bare, this.kilogramsPerM3.Bare);
+
     /// <summary>A reading by micrometer.</summary>
     /// <param name="together">What the micrometer showed, more than zero and at most 20 mm.</param>
     /// <param name="preparation">What was done before.</param>

@@ -6,6 +6,10 @@ namespace SacrificialTape.Quantities;
 /// </summary>
 internal static class TradeUnits
 {
+    // A long file asks for every one of its measures.
+    private static readonly Dictionary<string, TradeUnit>.AlternateLookup<ReadOnlySpan<char>> BySymbol =
+        Enum.GetValues<TradeUnit>().ToDictionary(Symbol, StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
+
     internal static string Symbol(TradeUnit unit) => unit switch
     {
         TradeUnit.One => string.Empty,
@@ -90,13 +94,9 @@ internal static class TradeUnits
 
     internal static bool TryFind(ReadOnlySpan<char> symbol, out TradeUnit unit)
     {
-        foreach (TradeUnit candidate in Enum.GetValues<TradeUnit>())
+        if (BySymbol.TryGetValue(symbol, out unit))
         {
-            if (symbol.SequenceEqual(Symbol(candidate)))
-            {
-                unit = candidate;
-                return true;
-            }
+            return true;
         }
 
         // Both mu signs (micro sign U+00B5, Greek mu U+03BC), the spelt-out word, and the degree sign.

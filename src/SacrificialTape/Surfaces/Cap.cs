@@ -16,6 +16,11 @@ public sealed record Cap : Head
     {
     }
 
+    private Cap(double outsideDiameterMm, StoredNumber straightFlangeMm)
+        : base(outsideDiameterMm, straightFlangeMm.Bare)
+    {
+    }
+
     internal override string Form => "cap";
 
     internal override double DepthMm => this.OutsideDiameterMm / 4;
@@ -39,6 +44,13 @@ public sealed record Cap : Head
     {
         double length = UnitConversions.Millimeters(FittingSizes.CapLength(size));
         return new(UnitConversions.Millimeters(size.OutsideDiameter), length, FittingSizes.CapBasis);
+    }
+
+    /// <summary>A cap by what it keeps, to the last bit.</summary>
+    internal static Cap FromStraightFlange(Length outsideDiameter, Length straightFlange)
+    {
+        double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
+        return new(diameter, new StoredNumber(FittingRanges.StraightFlangeMm(straightFlange, nameof(straightFlange))));
     }
 
     internal override double DishSquareMeters<TSteps>(TSteps steps) =>

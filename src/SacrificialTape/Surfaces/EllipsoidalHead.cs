@@ -24,6 +24,13 @@ public sealed record EllipsoidalHead : Head
 
     internal override string Form => "ellipsoidal head";
 
+    internal double FaceDiameterMm => this.faceDiameterMm.Bare;
+
+    internal double FaceDepthMm => this.faceDepthMm.Bare;
+
+    /// <summary>Thickness of the plate where the inside was measured; 0 where the outside was.</summary>
+    internal double PlateMm => this.thicknessMm.Bare;
+
     internal override double DepthMm => this.faceDepthMm.Bare + this.thicknessMm.Bare;
 
     internal override Meridian Meridian => Meridian.Head(

@@ -44,6 +44,8 @@ public sealed record PlateWelds : WeldSeam
     /// <inheritdoc/>
     public override string Place => "along the shell, course by course";
 
+    internal double ShellMm => this.lengthMm.Bare;
+
     internal override double LengthMm<TSteps>(TSteps steps) => WeldKernel.CourseMm(this.lengthMm.Bare, this.Courses, steps);
 
     private static int SeamsOf(Shell shell, int courses, int platesRound)

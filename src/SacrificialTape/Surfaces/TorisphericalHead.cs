@@ -94,6 +94,23 @@ public sealed record TorisphericalHead : Head
     public static TorisphericalHead Korbbogen(Length outsideDiameter, Length thickness, Length straightFlange) =>
         ByOutsideDiameter(outsideDiameter, KorbbogenCrown, KorbbogenKnuckle, thickness, straightFlange, FittingSources.Korbbogen);
 
+    /// <summary>Which of the two named forms it has by its basis; null for one that was measured.</summary>
+    internal bool? IsKloepper => this.FormBasis is null ? null : this.FormBasis.Equals(FittingSources.Kloepper);
+
+    /// <summary>The same head with a named form as its basis, where its radii are of that form.</summary>
+    /// <exception cref="ArgumentException">They are not.</exception>
+    internal TorisphericalHead OfForm(bool kloepper)
+    {
+        double diameter = this.OutsideDiameterMm;
+        double knuckleShare = kloepper ? KloepperKnuckle : KorbbogenKnuckle;
+        double plate = this.crownMm.Bare - ((kloepper ? 1 : KorbbogenCrown) * diameter);
+        double knuckle = Math.Min((knuckleShare * diameter) + plate, diameter / 2);
+        double room = diameter * WithAllowance.RelativeAllowance;
+        return plate > -room && Math.Abs(knuckle - this.knuckleMm.Bare) <= room
+            ? new(diameter, this.crownMm.Bare, this.knuckleMm.Bare, this.StraightFlangeMm, kloepper ? FittingSources.Kloepper : FittingSources.Korbbogen)
+            : throw new ArgumentException($"Crown and knuckle radius of {this.Description} are not of this form.", nameof(kloepper));
+    }
+
     internal override double DishSquareMeters<TSteps>(TSteps steps) => HeadKernel.TorisphericalSquareMeters(
         this.OutsideDiameterMm, this.crownMm.Bare, this.knuckleMm.Bare, steps);
 

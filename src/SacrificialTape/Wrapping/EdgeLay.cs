@@ -86,6 +86,8 @@ public sealed record EdgeLay : ILay, IFolds
     [BasisOf(typeof(EdgeLayFormulas), nameof(EdgeLayFormulas.Stretch))]
     public EdgeStrain Stretch => EdgeStrain.FromFraction(this.stretch.Bare);
 
+    internal ValueList<double> SidesMm => this.plan.SidesMm;
+
     Surface ILay.Surface => this.plan.Surface;
 
     /// <inheritdoc/>

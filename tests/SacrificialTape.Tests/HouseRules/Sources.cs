@@ -26,6 +26,12 @@ public sealed class Sources
         ["Strip.Lap"] = "what is left of a length when its other parts are counted",
         ["Strip.TotalLength"] = "length times count of like pieces",
         ["StripLedger.Offcut"] = "what is left when the other parts are counted; the workings of the take-off show it",
+        ["FormReader.Measure"] = "a number that stands in a file; nothing is worked out",
+        ["FormReader.Length"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.OptionalLength"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.Angle"] = "a number that stands in a file; nothing is worked out",
+        ["FormReader.Area"] = "a number that stands in a file, in another unit by an exact factor",
+        ["FormReader.Number"] = "a number that stands in a file; nothing is worked out",
         ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 

@@ -5,12 +5,33 @@ namespace SacrificialTape.Fuzz;
 /// <summary>What must hold for any bytes: they are refused with faults that have places, or read, written and read again as the same.</summary>
 internal static class Target
 {
+    // Small, so that a file that asks for much work is refused and not taken for a hang.
+    private static readonly ReadingLimits Limits = new(1 << 20, 16, 100, 100_000);
+
     internal static void Read(byte[] bytes)
     {
-        RuleSetDocument read;
+        Hold(bytes, static bytes => RuleSetDocument.ReadUtf8(bytes), static read =>
+        {
+            RuleSetDocument again = RuleSetDocument.Read(read.Write());
+            Hold(again.Equals(read), "read, written and read again is another document");
+            Hold(again.Rules.Fingerprint == read.Rules.Fingerprint, "read, written and read again has another fingerprint");
+            _ = read.Verify().ToString();
+        });
+        Hold(bytes, static bytes => JobDocument.ReadUtf8(bytes, limits: Limits), static read =>
+        {
+            string text = read.Write();
+            JobDocument again = JobDocument.Read(text, limits: Limits);
+            Hold(again.Equals(read), "read, written and read again is another job");
+            Hold(again.Write() == text, "a job is written in another way after it was read");
+        });
+    }
+
+    private static void Hold<T>(byte[] bytes, Func<byte[], T> read, Action<T> holds)
+    {
+        T document;
         try
         {
-            read = RuleSetDocument.ReadUtf8(bytes);
+            document = read(bytes);
         }
         catch (DocumentException e)
         {
@@ -19,10 +40,7 @@ internal static class Target
             return;
         }
 
-        RuleSetDocument again = RuleSetDocument.Read(read.Write());
-        Hold(again.Equals(read), "read, written and read again is another document");
-        Hold(again.Rules.Fingerprint == read.Rules.Fingerprint, "read, written and read again has another fingerprint");
-        _ = read.Verify().ToString();
+        holds(document);
     }
 
     private static void Hold(bool holds, string otherwise)

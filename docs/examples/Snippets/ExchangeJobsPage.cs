@@ -1,0 +1,126 @@
+using SacrificialTape.Documents;
+using SacrificialTape.Jobs;
+using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
+using SacrificialTape.Surfaces;
+using UnitsNet;
+
+namespace SacrificialTape.Snippets;
+
+/// <summary>What docs/exchange-jobs.md quotes. The works and its numbers are invented.</summary>
+public static class ExchangeJobsPage
+{
+    private const string WorksFile = """
+        {
+          "document": "job",
+          "schema": 1,
+          "name": "Invented works, hall 2",
+          "rules": {
+            "name": "SacrificialTape common practice",
+            "version": "1",
+            "fingerprint": "THE FINGERPRINT OF THE RULES"
+          },
+          "takeOff": { "spliceLap": "20 mm", "shortestPiece": "1 m", "contingency": "5 %" },
+          "stocks": [
+            {
+              "name": "100 wide",
+              "width": "100 mm",
+              "rollLength": "50 m",
+              "foil": { "thickness": "100 um", "density": "7140 kg/m3" },
+              "adhesive": { "thickness": "25 um" }
+            }
+          ],
+          "lines": [
+            {
+              "tag": "H2-017",
+              "lay": {
+                "kind": "spiral",
+                "surface": { "kind": "pipe", "outsideDiameter": "6.625 in", "length": "12 m" },
+                "stock": "100 wide",
+                "setting": { "by": "true lap", "value": "20 mm" },
+                "choices": { "endLap": "20 mm", "handWander": "3 mm" }
+              },
+              "exposure": { "kind": "category", "name": "C3" },
+              "requiredLife": "20 a"
+            }
+          ],
+          "notes": [ { "line": "H2-017", "text": "scaffold from axis 4" } ]
+        }
+        """;
+
+    private static string Json => WorksFile.Replace("THE FINGERPRINT OF THE RULES", Rules.RuleSet.Default.Fingerprint.ToString(), StringComparison.Ordinal);
+
+    public static void Read()
+    {
+        string json = Json;
+        #region read
+        JobDocument works = JobDocument.Read(json);
+        Console.WriteLine(works);
+        Console.WriteLine(works.Job.Lines[0]);
+        Console.WriteLine(works.Job.Estimate());
+        #endregion
+    }
+
+    public static void Write()
+    {
+        string json = Json;
+        #region write
+        JobDocument works = JobDocument.Read(json);
+        string again = works.Write();
+        Console.WriteLine(JobDocument.Read(again) == works);
+        Console.WriteLine(string.Join('\n', again.Split('\n').Where(static line => line.Contains("outsideDiameter") || line.Contains("contingency"))));
+        #endregion
+    }
+
+    public static void Faults()
+    {
+        string json = Json.Replace("\"6.625 in\"", "\"6,625 in\"", StringComparison.Ordinal)
+            .Replace("\"value\": \"20 mm\"", "\"value\": \"120 mm\"", StringComparison.Ordinal)
+            .Replace("\"stock\": \"100 wide\"", "\"stock\": \"100 wise\"", StringComparison.Ordinal)
+            .Replace("\"contingency\": \"5 %\"", "\"contingency\": \"5\"", StringComparison.Ordinal);
+        #region faults
+        try
+        {
+            JobDocument.Read(json);
+        }
+        catch (DocumentException e)
+        {
+            foreach (DocumentFault fault in e.Faults)
+            {
+                Console.WriteLine(fault);
+            }
+        }
+        #endregion
+    }
+
+    public static void OwnKind()
+    {
+        string json = Json;
+        #region own-kind
+        var forms = new DocumentForms(surfaces:
+        [
+            SurfaceForm.Of<Tank>(
+                "tank",
+                static reader =>
+                {
+                    Area wall = reader.Area("wall");
+                    return reader.Make(() => new Tank(wall));
+                },
+                static (writer, tank) => writer.Area("wall", tank.Area)),
+        ]);
+        JobDocument works = JobDocument.Read(json, forms: forms);
+        Console.WriteLine(forms);
+        #endregion
+        _ = works;
+    }
+
+    // A surface of a host's own.
+    private sealed record Tank(Area Wall) : Surface
+    {
+        public override Area Area => this.Wall;
+
+        public override string Description => "tank of " + new Measure(this.Wall.SquareMeters, TradeUnit.SquareMeter);
+
+        public override Workings ShowWorkings() => new(this.Description, []);
+    }
+}

@@ -1,0 +1,118 @@
+using System.Text;
+using SacrificialTape.Costing;
+using SacrificialTape.Jobs;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>A job as a file: its lines with surface, lay and needs, its strips, the choices of the take-off, by which rules it is judged, prices and notes.</summary>
+/// <remarks>
+/// <para>Format: JSON with the published schema <c>job-1.json</c>. Quantities are text with their unit, counts are
+/// whole numbers. What is read and written again says the same to the last bit, in the units its author used.</para>
+/// <para>Equality: job, stocks with their names, prices and notes. In which units they were given does not count.</para>
+/// </remarks>
+public sealed record JobDocument
+{
+    /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
+    public const int Schema = 1;
+
+    /// <summary>Describes a document.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="prices">The user's own prices and norms; may be left out.</param>
+    /// <param name="notes">What people remarked; may be left out.</param>
+    /// <param name="stocks">Names for its strips; those left out are numbered.</param>
+    /// <param name="statesRules">True to state every rule in the file; false to name the set and its fingerprint.</param>
+    /// <param name="given">Measures in the units their author gave; may be left out.</param>
+    /// <exception cref="ArgumentException">A name stands twice, a note is about a line that there is not, or rules that are to be stated lack some of the library's.</exception>
+    public JobDocument(
+        Job job,
+        CostPrices? prices = null,
+        IEnumerable<JobNote>? notes = null,
+        IEnumerable<NamedStock>? stocks = null,
+        bool statesRules = false,
+        IEnumerable<GivenMeasure>? given = null)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        this.Job = job;
+        this.Prices = prices;
+        this.Notes = new ValueList<JobNote>(notes ?? []);
+        this.Stocks = JobStocks.Of(job, prices, new ValueList<NamedStock>(stocks ?? []));
+        this.StatesRules = statesRules;
+        this.Given = new ValueList<GivenMeasure>(given ?? []);
+        var tags = new HashSet<string>(job.Lines.Select(static line => line.Tag), StringComparer.Ordinal);
+        if (this.Notes.FirstOrDefault(note => note.Line is not null && !tags.Contains(note.Line)) is { } note)
+        {
+            throw new ArgumentException($"The job has no line '{note.Line}', but a note is about it.", nameof(notes));
+        }
+
+        if (statesRules && RuleSet.Default.Rules.FirstOrDefault(rule => !job.Rules.TryGet(rule.Id, out _)) is { } missing)
+        {
+            throw new ArgumentException($"The rule set lacks '{missing.Id}': stated in a file it could not be read back.", nameof(statesRules));
+        }
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The user's own prices and norms, if any.</summary>
+    public CostPrices? Prices { get; }
+
+    /// <summary>What people remarked.</summary>
+    public ValueList<JobNote> Notes { get; }
+
+    /// <summary>All strips of lays, welds and prices with the names by which the file refers to them.</summary>
+    public ValueList<NamedStock> Stocks { get; }
+
+    /// <summary>True where the file states every rule, false where it names the set and its fingerprint.</summary>
+    public bool StatesRules { get; }
+
+    /// <summary>Measures in the units their author gave, where they are not those the library would write.</summary>
+    public ValueList<GivenMeasure> Given { get; }
+
+    /// <summary>Reads a document from text.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static JobDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return ReadUtf8(Encoding.UTF8.GetBytes(json), ruleSets, forms, limits);
+    }
+
+    /// <summary>Reads a document from bytes in UTF-8.</summary>
+    /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
+    /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static JobDocument ReadUtf8(
+        ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null) =>
+        JobReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], forms ?? DocumentForms.Library, limits ?? ReadingLimits.Default);
+
+    /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
+    /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
+    /// <exception cref="ArgumentException">
+    /// A surface, lay, loss law or cost item has no form, or the code of an own rule is not among the forms, so that it would be lost; or a text holds half of a surrogate pair, which
+    /// JSON cannot carry.
+    /// </exception>
+    public string Write(DocumentForms? forms = null) => JobWriter.Write(this, forms ?? DocumentForms.Library);
+
+    /// <summary>Whether two documents say the same, in whatever units.</summary>
+    /// <param name="other">The other.</param>
+    public bool Equals(JobDocument? other) => other is not null
+        && this.Job.Equals(other.Job)
+        && Equals(this.Prices, other.Prices)
+        && this.Notes.Equals(other.Notes)
+        && this.Stocks.Equals(other.Stocks)
+        && this.StatesRules == other.StatesRules;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(this.Job, this.Prices, this.Notes, this.Stocks, this.StatesRules);
+
+    /// <summary>The job and how many stocks and notes.</summary>
+    public override string ToString() =>
+        $"{this.Job}, {this.Stocks.Count} stock(s), {this.Notes.Count} note(s){(this.Prices is null ? string.Empty : ", with prices")}";
+}

@@ -1,0 +1,29 @@
+using SacrificialTape.Surfaces;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>How a lay of rings on a bend is read and written.</summary>
+internal static class BendRingLayForm
+{
+    internal static LayForm Form { get; } = LayForm.Of<BendRingLay>("bend rings", Read, Write);
+
+    private static BendRingLay? Read(FormReader reader)
+    {
+        Bend bend = reader.Surface<Bend>("surface");
+        StripStock stock = reader.Stock("stock");
+        Length leastLap = reader.Length("leastLap");
+        LayChoices choices = reader.Choices("choices");
+        return reader.Make(() => new BendRingLay(bend, stock, leastLap, choices));
+    }
+
+    private static void Write(FormWriter writer, BendRingLay lay)
+    {
+        writer.Surface("surface", lay.Bend);
+        writer.Stock("stock", lay.Stock);
+        writer.Length("leastLap", lay.LeastLap);
+        writer.Choices("choices", lay.Choices);
+    }
+}

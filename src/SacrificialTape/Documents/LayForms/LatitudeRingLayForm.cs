@@ -1,0 +1,30 @@
+using SacrificialTape.Surfaces;
+using SacrificialTape.Tapes;
+using SacrificialTape.Wrapping;
+using UnitsNet;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>How a lay of rings round an axis is read and written.</summary>
+internal static class LatitudeRingLayForm
+{
+    internal static LayForm Form { get; } = LayForm.Of<LatitudeRingLay>("latitude rings", Read, Write);
+
+    private static LatitudeRingLay? Read(FormReader reader)
+    {
+        Surface surface = reader.Surface<Surface>("surface");
+        StripStock stock = reader.Stock("stock");
+        Length leastLap = reader.Length("leastLap");
+        LayChoices choices = reader.Choices("choices");
+        LayWork.ChargeRevolved(reader, surface, stock, leastLap);
+        return reader.Make(() => new LatitudeRingLay(surface, stock, leastLap, choices));
+    }
+
+    private static void Write(FormWriter writer, LatitudeRingLay lay)
+    {
+        writer.Surface("surface", lay.Surface);
+        writer.Stock("stock", lay.Stock);
+        writer.Length("leastLap", lay.AskedLap);
+        writer.Choices("choices", lay.Choices);
+    }
+}
