@@ -10,7 +10,8 @@ namespace SacrificialTape.Tests.Documents;
 /// <summary>The published schema of jobs and the reader agree: held by an independent JSON Schema library.</summary>
 public sealed class JobSchema
 {
-    private static readonly JsonSchema Published = JsonSchema.FromFile(Path.Combine(AppContext.BaseDirectory, "schemas", "job-1.json"));
+    // Registered by its address once for the whole process.
+    internal static readonly JsonSchema Published = JsonSchema.FromFile(Path.Combine(AppContext.BaseDirectory, "schemas", "job-1.json"));
 
     [Property(MaxTest = 6)]
     public Property Whatever_is_written_fits_the_schema() => Prop.ForAll(AnyJob.Seeds, static seed =>
