@@ -43,7 +43,8 @@ public static class FirstYearRateRows
             rateUmPerYear.Length);
     }
 
-    private readonly ref struct ZincRates(
+    /// <summary>A batch of rates; internal, so that a test may run it at every width.</summary>
+    internal readonly ref struct ZincRates(
         Column celsius, Column percent, Column sulfur, Column chloride, Span<double> rates, DoseRangeTerms range)
         : IRowFormula<ZincRates>
     {
