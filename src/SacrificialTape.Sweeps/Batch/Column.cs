@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Quantities;
 
@@ -73,6 +74,7 @@ public readonly ref struct Column
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal TLanes At<TLanes, TAccess>(nuint row)
         where TLanes : struct, ILanes<TLanes>
         where TAccess : struct, IRowAccess =>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Contact;
 using SacrificialTape.Quantities;
@@ -60,6 +61,7 @@ public static class ContactVoltageRows
         private readonly Column width = width;
         private readonly Span<double> lost = lost;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in Voltages batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess

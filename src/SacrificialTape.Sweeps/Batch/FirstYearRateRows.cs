@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Exposure;
 using SacrificialTape.Quantities;
@@ -55,6 +56,7 @@ public static class FirstYearRateRows
         private readonly Span<double> rates = rates;
         private readonly DoseRangeTerms range = range;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in ZincRates batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess

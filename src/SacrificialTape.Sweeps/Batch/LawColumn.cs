@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
 
@@ -15,6 +16,7 @@ internal readonly ref struct LawColumn
         this.single = exponent.IsSingle ? new PowerLawLanes<TwoLanes>(exponent[0]) : default;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal PowerLawLanes<TLanes> At<TLanes, TAccess>(nuint row)
         where TLanes : struct, ILanes<TLanes>
         where TAccess : struct, IRowAccess => this.exponent.IsSingle

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
@@ -46,6 +47,7 @@ public static class LifeRows
         private readonly Column rates = rates;
         private readonly Span<double> years = years;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in LinearLives batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess => TAccess.Store(
@@ -61,6 +63,7 @@ public static class LifeRows
         private readonly LawColumn law = law;
         private readonly Span<double> years = years;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in PowerLives batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess => TAccess.Store(

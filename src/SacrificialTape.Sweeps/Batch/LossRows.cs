@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Quantities;
 using SacrificialTape.ServiceLife;
@@ -46,6 +47,7 @@ public static class LossRows
         private readonly Column years = years;
         private readonly Span<double> losses = losses;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in LinearLosses batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess => TAccess.Store(
@@ -61,6 +63,7 @@ public static class LossRows
         private readonly LawColumn law = law;
         private readonly Span<double> losses = losses;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in PowerLosses batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess => TAccess.Store(

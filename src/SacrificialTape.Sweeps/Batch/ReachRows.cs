@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Galvanic;
 using SacrificialTape.Quantities;
@@ -84,6 +85,7 @@ public static class ReachRows
         private readonly Column wanted = wanted;
         private readonly Span<double> reaches = reaches;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in Reaches<TPlace> batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess

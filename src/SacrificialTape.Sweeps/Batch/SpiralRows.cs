@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using SacrificialTape.Quantities;
 using SacrificialTape.TakeOff;
@@ -134,6 +135,7 @@ public static class SpiralRows
         private readonly Column values = values;
         private readonly Span<double> answers = answers;
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public static void Work<TLanes, TAccess>(scoped in Spirals<TAnswer> batch, nuint row)
             where TLanes : struct, ILanes<TLanes>
             where TAccess : struct, IRowAccess

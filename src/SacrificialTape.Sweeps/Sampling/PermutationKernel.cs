@@ -10,9 +10,9 @@ namespace SacrificialTape.Sweeps.Sampling;
 internal static class PermutationKernel
 {
     // Four rounds are enough on large halves (Luby and Rackoff); small ones are mixed longer.
-    private const int FewRounds = 4;
-    private const int ManyRounds = 10;
-    private const int SmallBits = 20;
+    private const int FewestRounds = 4;
+    private const int SomeRounds = 6;
+    private const int MostRounds = 10;
 
     internal static long At(ulong seed, uint column, long rows, long row)
     {
@@ -39,7 +39,12 @@ internal static class PermutationKernel
         ulong highMask = (1UL << (bits - low)) - 1;
         ulong left = place >> low;
         ulong right = place & lowMask;
-        int rounds = bits <= SmallBits ? ManyRounds : FewRounds;
+        int rounds = bits switch
+        {
+            <= 8 => MostRounds,
+            <= 20 => SomeRounds,
+            _ => FewestRounds,
+        };
         for (int round = 0; round < rounds; round += 2)
         {
             left ^= Mix(seed, column, bits, round, right) & highMask;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -161,6 +162,7 @@ internal static class VoltageKernel
         return result;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static TLanes Above0<TLanes>(TLanes value, double most)
         where TLanes : struct, ILanes<TLanes> => (value > 0) & (value <= most);
 }

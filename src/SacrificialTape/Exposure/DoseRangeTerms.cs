@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Exposure;
@@ -20,6 +21,7 @@ internal readonly record struct DoseRangeTerms(
     internal static DoseRangeTerms Air => new(-90, 70, 0, 100, 0, double.MaxValue, 0, double.MaxValue);
 
     /// <summary>A mask of the lanes whose values all lie inside; one that is not a number does not.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal TLanes Holds<TLanes>(TLanes celsius, TLanes percent, TLanes sulfur, TLanes chloride)
         where TLanes : struct, ILanes<TLanes> =>
         (celsius >= this.LeastCelsius) & (celsius <= this.MostCelsius)

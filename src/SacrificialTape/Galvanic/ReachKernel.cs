@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -12,6 +13,7 @@ internal static class ReachKernel
     internal static double DecayMm(double siemensPerM, double filmUm, double ohmM2) => Math.Sqrt(siemensPerM * filmUm * ohmM2);
 
     /// <summary>The same in lanes; not a number where the film is thicker than a film, or a value is not above 0.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes DecayMm<TLanes>(TLanes siemensPerM, TLanes filmUm, TLanes ohmM2)
         where TLanes : struct, ILanes<TLanes> => TLanes.Where(
             (siemensPerM > 0) & (siemensPerM <= double.MaxValue) & (filmUm > 0) & (filmUm <= ThinFilm.ThickestUm)
@@ -112,6 +114,7 @@ internal static class ReachKernel
     }
 
     /// <summary>The same in lanes; not a number where the potentials do not lie in the order edge, wanted, rest.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes HalfSpaceReach<TLanes>(TLanes decayMm, TLanes edgeV, TLanes restV, TLanes wantedV)
         where TLanes : struct, ILanes<TLanes> => TLanes.Where(
             Ordered(edgeV, restV, wantedV), decayMm * TLanes.Log((edgeV - restV) / (wantedV - restV)), double.NaN);
@@ -262,6 +265,7 @@ internal static class ReachKernel
     }
 
     // Potentials lie within 4 V of the reference, whatever it is.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static TLanes Ordered<TLanes>(TLanes edgeV, TLanes restV, TLanes wantedV)
         where TLanes : struct, ILanes<TLanes> => (edgeV > -4) & (edgeV < wantedV) & (wantedV < restV) & (restV <= 4);
 }

@@ -48,6 +48,9 @@ internal interface ILanes<TSelf>
     /// <summary>Lane by lane the one where the mask holds, else the other.</summary>
     static abstract TSelf Where(TSelf mask, TSelf holds, TSelf otherwise);
 
+    /// <summary>Whether a mask holds in any lane.</summary>
+    static abstract bool Any(TSelf mask);
+
     static abstract TSelf Min(TSelf left, TSelf right);
 
     static abstract TSelf Max(TSelf left, TSelf right);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 namespace SacrificialTape.Quantities;
 
 /// <summary>
@@ -18,6 +19,7 @@ internal static class WithAllowance
         value <= bound + Math.Max(Allowance(value), Allowance(bound));
 
     /// <summary>The same in lanes: a mask.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes AtMost<TLanes>(TLanes value, TLanes bound)
         where TLanes : struct, ILanes<TLanes> =>
         value <= bound + (RelativeAllowance * TLanes.Max(TLanes.Abs(value), TLanes.Abs(bound)));

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -20,6 +21,7 @@ internal static class LossKernel
     }
 
     /// <summary>The same in lanes; not a number where rate or time is not finite or below zero.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes LinearLossUm<TLanes>(TLanes rate, TLanes years)
         where TLanes : struct, ILanes<TLanes> =>
         TLanes.Where(Countable(rate) & Countable(years), rate * years, double.NaN);
@@ -48,6 +50,7 @@ internal static class LossKernel
     }
 
     /// <summary>The same in lanes; not a number where zinc or rate is not finite or below zero.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes LinearYears<TLanes>(TLanes zincUm, TLanes rate)
         where TLanes : struct, ILanes<TLanes> =>
         TLanes.Where(Countable(zincUm) & Countable(rate), FirstYears(zincUm, rate), double.NaN);
@@ -79,13 +82,17 @@ internal static class LossKernel
     /// The same in lanes, the power as the exponential of b ln t. Not a number where rate or time is not finite or below zero, or
     /// the exponent outside 0 to 1.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes PowerLossUm<TLanes>(TLanes rate, TLanes years, in PowerLawLanes<TLanes> law)
         where TLanes : struct, ILanes<TLanes>
     {
-        TLanes share = TLanes.Where(
-            years > PowerLawTerms.KneeYears,
-            law.AtKnee + (law.SlopeAfter * (years - PowerLawTerms.KneeYears)),
-            TLanes.Exp(law.Exponent * TLanes.Log(years)));
+        TLanes share = law.AtKnee + (law.SlopeAfter * (years - PowerLawTerms.KneeYears));
+        TLanes within = years <= PowerLawTerms.KneeYears;
+        if (TLanes.Any(within))
+        {
+            share = TLanes.Where(within, TLanes.Exp(law.Exponent * TLanes.Log(years)), share);
+        }
+
         return TLanes.Where(Countable(rate) & Countable(years) & law.Holds, rate * share, double.NaN);
     }
 
@@ -122,14 +129,20 @@ internal static class LossKernel
     /// The same in lanes: t = exp(ln(s/r) / b) while that is at most 20 years. Not a number where zinc or rate is not finite or
     /// below zero, or the exponent outside 0 to 1.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static TLanes PowerYears<TLanes>(TLanes zincUm, TLanes rate, in PowerLawLanes<TLanes> law)
         where TLanes : struct, ILanes<TLanes>
     {
         TLanes ratio = FirstYears(zincUm, rate);
-        TLanes years = TLanes.Where(
-            ratio > law.AtKnee,
-            PowerLawTerms.KneeYears + ((ratio - law.AtKnee) / law.SlopeAfter),
-            TLanes.Exp(law.Inverse * TLanes.Log(ratio)));
+        TLanes years = PowerLawTerms.KneeYears + ((ratio - law.AtKnee) / law.SlopeAfter);
+
+        // Long lives need no power.
+        TLanes within = ratio <= law.AtKnee;
+        if (TLanes.Any(within))
+        {
+            years = TLanes.Where(within, TLanes.Exp(law.Inverse * TLanes.Log(ratio)), years);
+        }
+
         return TLanes.Where(Countable(zincUm) & Countable(rate) & law.Holds, years, double.NaN);
     }
 
@@ -142,9 +155,11 @@ internal static class LossKernel
     private static bool Endless(double zincUm, double rate) => rate == 0 && zincUm > 0;
 
     // Some zinc over no rate is endless by the division itself; no zinc is used up at once even by no corrosion.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static TLanes FirstYears<TLanes>(TLanes zincUm, TLanes rate)
         where TLanes : struct, ILanes<TLanes> => TLanes.Where(TLanes.Same(zincUm, 0), 0, zincUm / rate);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static TLanes Countable<TLanes>(TLanes value)
         where TLanes : struct, ILanes<TLanes> => (value >= 0) & (value <= double.MaxValue);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.ServiceLife;
@@ -9,6 +10,7 @@ internal readonly struct PowerLawLanes<TLanes>
     private static readonly double LogKnee = Math.Log(PowerLawTerms.KneeYears);
 
     /// <summary>Each lane has a law of its own.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal PowerLawLanes(TLanes exponent)
     {
         this.Exponent = exponent;
@@ -18,6 +20,7 @@ internal readonly struct PowerLawLanes<TLanes>
         this.Holds = (exponent > 0) & (exponent <= 1);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private PowerLawLanes(TLanes exponent, TLanes inverse, TLanes atKnee, TLanes slopeAfter)
     {
         this.Exponent = exponent;
@@ -43,6 +46,7 @@ internal readonly struct PowerLawLanes<TLanes>
     internal TLanes Holds { get; }
 
     /// <summary>The law of the first lane in all lanes of another width, bit for bit.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static PowerLawLanes<TLanes> Spread(in PowerLawLanes<TwoLanes> law) =>
         new(law.Exponent.First, law.Inverse.First, law.AtKnee.First, law.SlopeAfter.First);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Wrapping;
@@ -6,6 +7,7 @@ namespace SacrificialTape.Wrapping;
 internal readonly struct SpiralLanes<TLanes>
     where TLanes : struct, ILanes<TLanes>
 {
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal SpiralLanes(TLanes circumferenceMm, TLanes widthMm, TLanes advanceMm, TLanes trueAdvanceMm, TLanes holds)
     {
         this.CircumferenceMm = circumferenceMm;
