@@ -133,21 +133,14 @@ public sealed record VoltageBudget : IHasWorkings
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{this.Solve(default(NoSteps)).TotalV * 1000:G4} mV lost of {UnitConversions.Volts(this.Driving.Voltage) * 1000:G4} mV");
 
-    private Solution Solve<TSteps>(TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double square = this.Path.Sheet.SquareOhm(steps);
-        double demand = this.Demand.AmperesPerM2(steps);
-        double amperes = VoltageKernel.WindowA(demand, this.servedM2.Bare, steps);
-        double adhesive = VoltageKernel.AdhesiveOhm(this.Adhesive.OhmCm2, this.contactCm2.Bare, steps);
-        double disc = VoltageKernel.EqualDiscMm(this.contactCm2.Bare, steps);
-        double ring = VoltageKernel.EqualDiscMm(this.servedM2.Bare * 1e4, steps);
-        double spread = VoltageKernel.DiscToRingOhm(square, ring, disc, steps);
-        double strip = VoltageKernel.StripOhm(square, this.Path.LengthMm, this.Path.WidthMm, steps);
-        double distributed = VoltageKernel.DistributedV(demand, square, this.Path.LengthMm, steps);
-        double total = VoltageKernel.TotalV(amperes, adhesive, spread, strip, distributed, steps);
-        return new(amperes, amperes * adhesive, amperes * spread, (amperes * strip) + distributed, total);
-    }
-
-    private readonly record struct Solution(double Amperes, double AdhesiveV, double SpreadV, double StripV, double TotalV);
+    private VoltageTerms Solve<TSteps>(TSteps steps)
+        where TSteps : struct, IStepRecorder => VoltageKernel.Budget(
+            this.Path.Sheet.SquareOhm(steps),
+            this.Demand.AmperesPerM2(steps),
+            this.servedM2.Bare,
+            this.Adhesive.OhmCm2,
+            this.contactCm2.Bare,
+            this.Path.LengthMm,
+            this.Path.WidthMm,
+            steps);
 }

@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Contact;
 
@@ -92,6 +94,57 @@ internal static class VoltageKernel
             (amperes * (adhesiveOhm + spreadOhm + stripOhm)) + distributedV,
             steps);
 
+    /// <summary>Voltage lost at one window, from the resistance of a square of foil and the current for each covered area.</summary>
+    internal static VoltageTerms Budget<TSteps>(
+        double squareOhm,
+        double demandAmperesPerM2,
+        double servedM2,
+        double ohmCm2,
+        double contactCm2,
+        double lengthMm,
+        double widthMm,
+        TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double amperes = WindowA(demandAmperesPerM2, servedM2, steps);
+        double adhesive = AdhesiveOhm(ohmCm2, contactCm2, steps);
+        double disc = EqualDiscMm(contactCm2, steps);
+        double ring = EqualDiscMm(servedM2 * 1e4, steps);
+        double spread = DiscToRingOhm(squareOhm, ring, disc, steps);
+        double strip = StripOhm(squareOhm, lengthMm, widthMm, steps);
+        double distributed = DistributedV(demandAmperesPerM2, squareOhm, lengthMm, steps);
+        double total = TotalV(amperes, adhesive, spread, strip, distributed, steps);
+        return new(amperes, amperes * adhesive, amperes * spread, (amperes * strip) + distributed, total);
+    }
+
+    /// <summary>
+    /// The total of the same in lanes, from thickness and resistivity of the foil. Not a number where a value is outside the range
+    /// that the typed form asks for.
+    /// </summary>
+    internal static TLanes TotalV<TLanes>(
+        TLanes foilUm,
+        TLanes ohmM,
+        TLanes demandAmperesPerM2,
+        TLanes servedM2,
+        TLanes ohmCm2,
+        TLanes contactCm2,
+        TLanes lengthMm,
+        TLanes widthMm)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        TLanes square = ohmM / (foilUm * MetresPerUm);
+        TLanes amperes = demandAmperesPerM2 * servedM2;
+        TLanes disc = TLanes.Sqrt(contactCm2 * 100 / Math.PI);
+        TLanes ring = TLanes.Sqrt(servedM2 * 1e4 * 100 / Math.PI);
+        TLanes spread = square / (2 * Math.PI) * TLanes.Log(ring / disc);
+        TLanes strip = square * lengthMm / widthMm;
+        TLanes distributed = demandAmperesPerM2 * square * (lengthMm / 1000) * (lengthMm / 1000) / 2;
+        TLanes holds = Above0(foilUm, 10_000) & Above0(ohmM, 1) & (demandAmperesPerM2 >= 0) & (demandAmperesPerM2 <= double.MaxValue)
+            & Above0(contactCm2, double.MaxValue) & (servedM2 >= contactCm2 / 1e4) & (servedM2 <= 1e6)
+            & Above0(ohmCm2, double.MaxValue) & Above0(lengthMm, 1e9) & Above0(widthMm, 10_000);
+        return TLanes.Where(holds, (amperes * ((ohmCm2 / contactCm2) + spread + strip)) + distributed, double.NaN);
+    }
+
     internal static double SharePercent<TSteps>(double lostV, double drivingV, TSteps steps)
         where TSteps : struct, IStepRecorder => Noted(VoltageFormulas.Share, [lostV, drivingV], 100 * lostV / drivingV, steps);
 
@@ -108,4 +161,8 @@ internal static class VoltageKernel
 
         return result;
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static TLanes Above0<TLanes>(TLanes value, double most)
+        where TLanes : struct, ILanes<TLanes> => (value > 0) & (value <= most);
 }

@@ -22,8 +22,8 @@ public sealed record AnnualAtmosphere
     public AnnualAtmosphere(Temperature temperature, RelativeHumidity humidity, DepositionRate sulfurDioxide, DepositionRate chloride)
     {
         this.celsius = new StoredNumber(
-            AcceptedRange.Between(-90, 70, "degC").Check(UnitConversions.DegreesCelsius(temperature), nameof(temperature)));
-        this.percent = new StoredNumber(AcceptedRange.Between(0, 100, "%").Check(UnitConversions.Percent(humidity), nameof(humidity)));
+            AcceptedRange.Between(DoseRangeTerms.Air.LeastCelsius, DoseRangeTerms.Air.MostCelsius, "degC").Check(UnitConversions.DegreesCelsius(temperature), nameof(temperature)));
+        this.percent = new StoredNumber(AcceptedRange.Between(DoseRangeTerms.Air.LeastPercent, DoseRangeTerms.Air.MostPercent, "%").Check(UnitConversions.Percent(humidity), nameof(humidity)));
         _ = sulfurDioxide.MilligramsPerSquareMeterDay + chloride.MilligramsPerSquareMeterDay;
         this.SulfurDioxide = sulfurDioxide;
         this.Chloride = chloride;

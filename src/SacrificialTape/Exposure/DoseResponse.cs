@@ -16,13 +16,7 @@ namespace SacrificialTape.Exposure;
 public sealed record DoseResponse : IHasWorkings
 {
     // Name of the value, lowest and highest of the data, unit in text and in findings: check and finding share them.
-    private static readonly FitBound[] Fit =
-    [
-        new("Temperature", -17.1, 28.7, TradeUnit.DegreeCelsius),
-        new("Humidity", 34, 93, TradeUnit.Percent),
-        new("SulfurDioxide", 0.7, 150.4, TradeUnit.MilligramPerSquareMeterDay),
-        new("Chloride", 0.4, 760.5, TradeUnit.MilligramPerSquareMeterDay),
-    ];
+    private static readonly FitBound[] Fit = Bounds(DoseRangeTerms.Fit);
 
     private readonly StoredNumber sulfurTerm;
     private readonly StoredNumber chlorideTerm;
@@ -118,6 +112,14 @@ public sealed record DoseResponse : IHasWorkings
 
     /// <summary>The rate and its interval in a few words.</summary>
     public override string ToString() => $"{this.Rate} ({this.LogNormal.Range})";
+
+    private static FitBound[] Bounds(in DoseRangeTerms data) =>
+    [
+        new("Temperature", data.LeastCelsius, data.MostCelsius, TradeUnit.DegreeCelsius),
+        new("Humidity", data.LeastPercent, data.MostPercent, TradeUnit.Percent),
+        new("SulfurDioxide", data.LeastSulfur, data.MostSulfur, TradeUnit.MilligramPerSquareMeterDay),
+        new("Chloride", data.LeastChloride, data.MostChloride, TradeUnit.MilligramPerSquareMeterDay),
+    ];
 
     private double[] Values() =>
     [

@@ -9,13 +9,25 @@ internal static class ExposureKernel
     /// <summary>um of the metal from g, cm2, h and g/cm3: 10 000 um in a cm, 8760 h in a year.</summary>
     internal const double CouponConstant = 8.76e7;
 
+    // ISO 9223:2012 equation 2. Each term: factor x deposition^power x exp(by humidity + by temperature).
+    private const double ZincSulfurFactor = 0.0129;
+    private const double ZincSulfurPower = 0.44;
+    private const double ZincSulfurHumidity = 0.046;
+    private const double ZincBelowTen = 0.038;
+    private const double ZincAboveTen = 0.071;
+    private const double ZincChlorideFactor = 0.0175;
+    private const double ZincChloridePower = 0.57;
+    private const double ZincChlorideHumidity = 0.008;
+    private const double ZincChlorideWarmth = 0.085;
+
     /// <summary>ISO 9223:2012 equation 2.</summary>
     internal static DoseTerms Zinc<TSteps>(double celsius, double percent, double sulfur, double chloride, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        double warmth = Warmth(celsius, 0.038, 0.071);
-        double first = 0.0129 * Math.Pow(sulfur, 0.44) * Math.Exp((0.046 * percent) + warmth);
-        double second = 0.0175 * Math.Pow(chloride, 0.57) * Math.Exp((0.008 * percent) + (0.085 * celsius));
+        double warmth = Warmth(celsius, ZincBelowTen, ZincAboveTen);
+        double first = ZincSulfurFactor * Math.Pow(sulfur, ZincSulfurPower) * Math.Exp((ZincSulfurHumidity * percent) + warmth);
+        double second = ZincChlorideFactor * Math.Pow(chloride, ZincChloridePower)
+            * Math.Exp((ZincChlorideHumidity * percent) + (ZincChlorideWarmth * celsius));
         double rate = first + second;
         if (TSteps.Records)
         {
@@ -26,6 +38,22 @@ internal static class ExposureKernel
         }
 
         return new DoseTerms(first, second, rate);
+    }
+
+    /// <summary>
+    /// The same in lanes. A power is the exponential of a multiple of the logarithm, so that a term takes one of each; without
+    /// deposition the logarithm is -infinity and its term 0. Not a number outside the range.
+    /// </summary>
+    internal static TLanes ZincRate<TLanes>(
+        TLanes celsius, TLanes percent, TLanes sulfur, TLanes chloride, in DoseRangeTerms range)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        TLanes above = celsius - 10;
+        TLanes warmth = TLanes.Min(ZincBelowTen * above, -ZincAboveTen * above);
+        TLanes first = ZincSulfurFactor * TLanes.Exp((ZincSulfurPower * TLanes.Log(sulfur)) + ((ZincSulfurHumidity * percent) + warmth));
+        TLanes second = ZincChlorideFactor
+            * TLanes.Exp((ZincChloridePower * TLanes.Log(chloride)) + ((ZincChlorideHumidity * percent) + (ZincChlorideWarmth * celsius)));
+        return TLanes.Where(range.Holds(celsius, percent, sulfur, chloride), first + second, double.NaN);
     }
 
     /// <summary>ISO 9223:2012 equation 1.</summary>

@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Galvanic;
 
@@ -9,6 +11,15 @@ namespace SacrificialTape.Galvanic;
 internal static class ReachKernel
 {
     internal static double DecayMm(double siemensPerM, double filmUm, double ohmM2) => Math.Sqrt(siemensPerM * filmUm * ohmM2);
+
+    /// <summary>The same in lanes; not a number where the film is thicker than a film, or a value is not above 0.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static TLanes DecayMm<TLanes>(TLanes siemensPerM, TLanes filmUm, TLanes ohmM2)
+        where TLanes : struct, ILanes<TLanes> => TLanes.Where(
+            (siemensPerM > 0) & (siemensPerM <= double.MaxValue) & (filmUm > 0) & (filmUm <= ThinFilm.ThickestUm)
+                & (ohmM2 > 0) & (ohmM2 <= double.MaxValue),
+            TLanes.Sqrt(siemensPerM * filmUm * ohmM2),
+            double.NaN);
 
     internal static double SteelDecay<TSteps>(double siemensPerM, double filmUm, double ohmM2, TSteps steps)
         where TSteps : struct, IStepRecorder
@@ -102,6 +113,12 @@ internal static class ReachKernel
         return reach;
     }
 
+    /// <summary>The same in lanes; not a number where the potentials do not lie in the order edge, wanted, rest.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static TLanes HalfSpaceReach<TLanes>(TLanes decayMm, TLanes edgeV, TLanes restV, TLanes wantedV)
+        where TLanes : struct, ILanes<TLanes> => TLanes.Where(
+            Ordered(edgeV, restV, wantedV), decayMm * TLanes.Log((edgeV - restV) / (wantedV - restV)), double.NaN);
+
     /// <summary>lambda arcosh(q).</summary>
     internal static double HalfGapReach<TSteps>(double decayMm, double edgeV, double restV, double wantedV, TSteps steps)
         where TSteps : struct, IStepRecorder
@@ -113,6 +130,19 @@ internal static class ReachKernel
         }
 
         return reach;
+    }
+
+    /// <summary>The same in lanes: arcosh(1 + d) = ln(1 + x), x = d + sqrt(d (2 + d)).</summary>
+    internal static TLanes HalfGapReach<TLanes>(TLanes decayMm, TLanes edgeV, TLanes restV, TLanes wantedV)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        TLanes above = ((edgeV - restV) / (wantedV - restV)) - 1;
+        TLanes more = above + TLanes.Sqrt(above * (2 + above));
+
+        // What rounding takes from 1 + x is given back in proportion, so that a small x keeps its digits.
+        TLanes sum = 1 + more;
+        TLanes logarithm = TLanes.Where(TLanes.Same(sum, 1), more, TLanes.Log(sum) * (more / (sum - 1)));
+        return TLanes.Where(Ordered(edgeV, restV, wantedV), decayMm * logarithm, double.NaN);
     }
 
     /// <summary>sqrt(2 sigma d U / i_L), mm.</summary>
@@ -233,4 +263,9 @@ internal static class ReachKernel
             }
         }
     }
+
+    // Potentials lie within 4 V of the reference, whatever it is.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static TLanes Ordered<TLanes>(TLanes edgeV, TLanes restV, TLanes wantedV)
+        where TLanes : struct, ILanes<TLanes> => (edgeV > -4) & (edgeV < wantedV) & (wantedV < restV) & (restV <= 4);
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 namespace SacrificialTape.Quantities;
 
 /// <summary>
@@ -16,6 +17,12 @@ internal static class WithAllowance
 
     internal static bool AtMost(double value, double bound) =>
         value <= bound + Math.Max(Allowance(value), Allowance(bound));
+
+    /// <summary>The same in lanes: a mask.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static TLanes AtMost<TLanes>(TLanes value, TLanes bound)
+        where TLanes : struct, ILanes<TLanes> =>
+        value <= bound + (RelativeAllowance * TLanes.Max(TLanes.Abs(value), TLanes.Abs(bound)));
 
     internal static bool AtLeast(double value, double bound) => AtMost(bound, value);
 

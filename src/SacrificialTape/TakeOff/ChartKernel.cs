@@ -1,4 +1,5 @@
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 using SacrificialTape.Wrapping;
 
 namespace SacrificialTape.TakeOff;
@@ -17,6 +18,10 @@ internal static class ChartKernel
 
         return strip;
     }
+
+    /// <summary>The same in lanes.</summary>
+    internal static TLanes StripPerMeterMm<TLanes>(in SpiralLanes<TLanes> spiral)
+        where TLanes : struct, ILanes<TLanes> => 1000 * spiral.CircumferenceMm / spiral.TrueAdvanceMm;
 
     internal static double PipePerRollMm<TSteps>(in SpiralSolution spiral, double rollMm, TSteps steps)
         where TSteps : struct, IStepRecorder

@@ -29,6 +29,33 @@ internal static class SpiralKernel
         return spiral;
     }
 
+    /// <summary>
+    /// The same in lanes, by the same operations in the same order. Not a number where there is no such spiral: the ranges are
+    /// those of <see cref="SpiralGeometry"/> and <see cref="SpiralSettingCheck"/>.
+    /// </summary>
+    internal static SpiralLanes<TLanes> Solve<TLanes>(TLanes diameterMm, TLanes widthMm, LapConvention convention, TLanes valueMm)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        TLanes circumference = Math.PI * diameterMm;
+        TLanes holds = (diameterMm >= 1) & (diameterMm <= 100_000) & (widthMm >= 1) & (widthMm <= 2000)
+            & Allowed(circumference, widthMm, convention, valueMm);
+        if (convention == LapConvention.AcrossStrip)
+        {
+            TLanes across = widthMm - valueMm;
+            TLanes sine = across / circumference;
+            return new(circumference, widthMm, across / TLanes.Sqrt((1 - sine) * (1 + sine)), across, holds);
+        }
+
+        TLanes advance = convention switch
+        {
+            LapConvention.Advance => valueMm,
+            LapConvention.BetweenMarks => widthMm - valueMm,
+            _ => FromLapAlongPipe(circumference, widthMm, valueMm),
+        };
+        TLanes tangent = advance / circumference;
+        return new(circumference, widthMm, advance, advance / TLanes.Sqrt(1 + (tangent * tangent)), holds);
+    }
+
     /// <summary>Lap across the strip: e = w - o, sin(theta) = e / C, p = e / cos(theta). Needs e below C.</summary>
     private static SpiralSolution FromTrueLap<TSteps>(double circumference, double width, double lap, TSteps steps)
         where TSteps : struct, IStepRecorder
@@ -94,6 +121,34 @@ internal static class SpiralKernel
         }
 
         return solved;
+    }
+
+    private static TLanes FromLapAlongPipe<TLanes>(TLanes circumference, TLanes width, TLanes value)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        TLanes rest = (width - value) * (width + value);
+        TLanes share = width / circumference;
+        TLanes root = TLanes.Sqrt(TLanes.Max(0, (value * value) + ((1 - (share * share)) * rest)));
+        return rest / (value + root);
+    }
+
+    private static TLanes Allowed<TLanes>(TLanes circumference, TLanes width, LapConvention convention, TLanes value)
+        where TLanes : struct, ILanes<TLanes>
+    {
+        if (convention == LapConvention.Advance)
+        {
+            TLanes touching = width * circumference / TLanes.Sqrt((circumference - width) * (circumference + width));
+            return (value > 0) & (value <= double.MaxValue) & ((width >= circumference) | WithAllowance.AtMost(value, touching));
+        }
+
+        TLanes lap = (value >= 0) & (value < width);
+        return convention switch
+        {
+            LapConvention.AcrossStrip => lap & (width - value < circumference),
+            LapConvention.AlongPipe => lap & ((value > 0) | (width < circumference))
+                & WithAllowance.AtMost(width, TLanes.Sqrt((circumference * circumference) + (value * value))),
+            _ => lap,
+        };
     }
 
     /// <summary>Strip of one pass whose slanted ends are trimmed flush: h / sin(theta) + w / tan(theta).</summary>

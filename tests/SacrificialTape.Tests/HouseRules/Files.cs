@@ -20,6 +20,7 @@ public sealed partial class Files
     [Theory]
     [InlineData("One.cs", "public sealed class One\n{\n}\n\npublic enum Two\n{\n}\n", "One.cs declares One, Two")]
     [InlineData("One.cs", "public readonly record struct Other\n{\n}\n", "One.cs declares Other")]
+    [InlineData("One.cs", "public delegate void Other(int given);\n", "One.cs declares Other")]
     [InlineData("LapUtils.cs", "internal static class LapUtils\n{\n}\n", "LapUtils.cs is named for nothing")]
     [InlineData("TapeHelpers.cs", "internal static class TapeHelpers\n{\n}\n", "TapeHelpers.cs is named for nothing")]
     public void The_check_sees(string name, string text, string fault) => Assert.Contains(fault, Faults(name, text));
@@ -43,7 +44,7 @@ public sealed partial class Files
         }
     }
 
-    [GeneratedRegex(@"^(?:(?:public|internal|sealed|static|abstract|readonly|partial|file|ref) )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(?:(?:public|internal|sealed|static|abstract|readonly|partial|file|ref) )*(?:class|record struct|record|struct|interface|enum|delegate \w+) (?<name>\w+)", RegexOptions.Multiline)]
     private static partial Regex Declaration();
 
     [GeneratedRegex("Util(s|ity|ities)?\\b|Helpers?\\b", RegexOptions.IgnoreCase)]

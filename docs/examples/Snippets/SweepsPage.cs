@@ -1,0 +1,101 @@
+using SacrificialTape.Sweeps;
+using SacrificialTape.Sweeps.Answers;
+using SacrificialTape.Sweeps.Batch;
+using SacrificialTape.Sweeps.Sampling;
+
+namespace SacrificialTape.Snippets;
+
+/// <summary>What docs/sweeps.md quotes.</summary>
+public static class SweepsPage
+{
+    private static readonly SweepInputs Site = new(
+        [
+            new("temperature", "degC", new TruncatedValues(new NormalValues(11, 2), 5, 17)),
+            new("humidity", "%", new TriangularValues(68, 76, 84)),
+            new("sulfur", "mg/(m2.d)", new LogNormalValues(6, 0.3)),
+            new("chloride", "mg/(m2.d)", new RangedValues(5, 120, 4, RangeSpacing.Logarithmic)),
+            new("zinc", "um", new UniformValues(72, 88)),
+        ]);
+
+    public static void Columns()
+    {
+        #region columns
+        double[] temperature = [8, 11, 14, 31];
+        double[] rate = new double[4];
+        double[] life = new double[4];
+        FirstYearRateRows.Zinc(temperature, humidityPercent: 76, sulfurDioxideMgPerM2Day: 6, chlorideMgPerM2Day: 25, rate);
+        LifeRows.PowerLaw(zincUm: 80, firstYearUmPerYear: rate, timeExponent: 0.813, life);
+        for (int row = 0; row < 4; row++)
+        {
+            Console.WriteLine(FormattableString.Invariant($"{temperature[row]} degC: {rate[row]:0.000} um/a, {life[row]:0.0} a"));
+        }
+        #endregion
+    }
+
+    public static void Uncertain()
+    {
+        #region uncertain
+        var inputs = new SweepInputs(
+            [
+                new SweepInput("temperature", "degC", new TruncatedValues(new NormalValues(11, 2), 5, 17)),
+                new SweepInput("humidity", "%", new TriangularValues(68, 76, 84)),
+                new SweepInput("sulfur", "mg/(m2.d)", new LogNormalValues(6, 0.3)),
+                new SweepInput("chloride", "mg/(m2.d)", new RangedValues(5, 120, spacing: RangeSpacing.Logarithmic)),
+                new SweepInput("zinc", "um", new UniformValues(72, 88)),
+            ],
+            [new InputCorrelation("temperature", "humidity", -0.4)]);
+        var study = new Study(inputs, new SobolDesign(seed: 1, rows: 16_384), ["rate", "life"], static (rows, answers) =>
+        {
+            FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], answers["rate"]);
+            LifeRows.PowerLaw(rows["zinc"], answers["rate"], 0.813, answers["life"]);
+        });
+        var moments = new Moments();
+        var bins = new Histogram(1, 500, 2000, RangeSpacing.Logarithmic);
+        var years = new Exceedance(50, 75, 100);
+        study.Run([new("life", moments), new("life", bins), new("life", years)], threads: 2);
+        Console.WriteLine(FormattableString.Invariant($"mean {moments.Mean:0.0} a, deviation {moments.Deviation:0.0} a"));
+        Console.WriteLine(FormattableString.Invariant($"one in ten at or below {bins.Quantile(0.1).Middle:0} a"));
+        Console.WriteLine(years);
+        #endregion
+    }
+
+    public static void Sensitivity()
+    {
+        SweepInputs inputs = Site;
+        #region sensitivity
+        var study = new Study(inputs, new PickFreezeDesign(new SobolDesign(seed: 1, rows: 8192)), ["life"], static (rows, answers) =>
+        {
+            double[] rate = new double[rows.Rows];
+            FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], rate);
+            LifeRows.PowerLaw(rows["zinc"], rate, 0.813, answers["life"]);
+        });
+        var indices = new SobolIndices(inputs);
+        study.Run([new("life", indices)]);
+        for (int i = 0; i < inputs.Count; i++)
+        {
+            Console.WriteLine(FormattableString.Invariant(
+                $"{inputs.All[i].Name}: alone {indices.FirstOrder[i]:0.00}, in all {indices.Total[i]:0.00}"));
+        }
+        #endregion
+    }
+
+    public static void Slices()
+    {
+        SweepInputs inputs = Site;
+        #region slices
+        static void Model(SweepBlock rows, AnswerBlock answers) => LifeRows.Linear(rows["zinc"], 2.1, answers["life"]);
+        var study = new Study(inputs, new LatinHypercubeDesign(seed: 7, rows: 10_000), ["life"], Model);
+        var whole = new Moments();
+        study.Run([new("life", whole)], threads: 4);
+        var joined = new Moments();
+        for (int slice = 2; slice >= 0; slice--)
+        {
+            var part = new Moments();
+            study.Run([new("life", part)], study.Slice(slice, 3));
+            joined.Join(part);
+        }
+
+        Console.WriteLine(joined.Mean == whole.Mean && joined.Variance == whole.Variance);
+        #endregion
+    }
+}

@@ -1,0 +1,57 @@
+using SacrificialTape.Quantities;
+
+namespace SacrificialTape.Sweeps;
+
+/// <summary>The answers of some consecutive rows, column by column.</summary>
+public sealed class AnswerBlock
+{
+    private readonly double[][] columns;
+
+    internal AnswerBlock(ValueList<string> names, int capacity)
+    {
+        this.Names = names;
+        this.columns = new double[names.Count][];
+        for (int i = 0; i < this.columns.Length; i++)
+        {
+            this.columns[i] = new double[capacity];
+        }
+    }
+
+    /// <summary>The names of the answers.</summary>
+    public ValueList<string> Names { get; }
+
+    /// <summary>How many rows there are.</summary>
+    public int Rows { get; private set; }
+
+    /// <summary>The column of an answer.</summary>
+    /// <param name="answer">Where the answer stands, from 0.</param>
+    public Span<double> this[int answer] => this.columns[answer].AsSpan(0, this.Rows);
+
+    /// <summary>The column of an answer.</summary>
+    /// <param name="name">Its name.</param>
+    /// <exception cref="ArgumentException">No answer has that name.</exception>
+    public Span<double> this[string name] => this[this.IndexOf(name)];
+
+    internal int IndexOf(string name)
+    {
+        for (int i = 0; i < this.Names.Count; i++)
+        {
+            if (this.Names[i] == name)
+            {
+                return i;
+            }
+        }
+
+        throw new ArgumentException($"No answer is named '{name}'; there are {string.Join(", ", this.Names.Select(static one => $"'{one}'"))}.", nameof(name));
+    }
+
+    internal void Begin(int rows)
+    {
+        this.Rows = rows;
+        foreach (double[] column in this.columns)
+        {
+            // What a model leaves out must not pass for an answer.
+            column.AsSpan(0, rows).Fill(double.NaN);
+        }
+    }
+}

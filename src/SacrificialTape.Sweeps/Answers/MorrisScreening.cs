@@ -1,0 +1,94 @@
+using SacrificialTape.Quantities;
+using SacrificialTape.Sweeps.Sampling;
+
+namespace SacrificialTape.Sweeps.Answers;
+
+/// <summary>
+/// Which inputs matter at all, from the rows of a <see cref="MorrisDesign"/>: what an answer changes by when one input jumps by half
+/// of its distribution, over that half.
+/// </summary>
+/// <remarks>
+/// The mean of the absolute effects (Campolongo, Cariboni and Saltelli, Environ. Model. Softw. 22 (2007) 1509-1518; recalled) ranks
+/// the inputs; the deviation tells of curvature and of inputs that act together. Effects that are not finite are left out and counted.
+/// </remarks>
+public sealed class MorrisScreening : Summary
+{
+    private readonly Moments[] effects;
+    private readonly Moments[] absolute;
+
+    /// <summary>Sets it up.</summary>
+    /// <param name="design">The design whose rows come.</param>
+    /// <param name="inputs">The inputs of the sweep.</param>
+    public MorrisScreening(MorrisDesign design, SweepInputs inputs)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(inputs);
+        this.Design = design;
+        this.Inputs = inputs;
+        this.effects = [.. inputs.All.Select(static _ => new Moments())];
+        this.absolute = [.. inputs.All.Select(static _ => new Moments())];
+    }
+
+    /// <summary>The design whose rows come.</summary>
+    public MorrisDesign Design { get; }
+
+    /// <summary>The inputs of the sweep.</summary>
+    public SweepInputs Inputs { get; }
+
+    /// <summary>The mean effect of each input.</summary>
+    public ValueList<double> Mean => [.. this.effects.Select(static one => one.Mean)];
+
+    /// <summary>The mean of the absolute effects of each input.</summary>
+    public ValueList<double> MeanOfAbsolute => [.. this.absolute.Select(static one => one.Mean)];
+
+    /// <summary>The standard deviation of the effects of each input.</summary>
+    public ValueList<double> Deviation => [.. this.effects.Select(static one => one.Deviation)];
+
+    /// <summary>How many effects of each input were not finite and left out.</summary>
+    public ValueList<long> LeftOut => [.. this.effects.Select(static one => one.NotANumber + one.Infinite)];
+
+    /// <inheritdoc/>
+    /// <exception cref="ArgumentException">The rows do not begin and end with whole paths.</exception>
+    public override void Add(long firstRow, ReadOnlySpan<double> answers)
+    {
+        int stride = this.Inputs.Count + 1;
+        if (firstRow % stride != 0 || answers.Length % stride != 0)
+        {
+            throw new ArgumentException($"Rows of Morris paths come in paths of {stride}: begin and end with whole ones.", nameof(answers));
+        }
+
+        for (long path = firstRow / stride; !answers.IsEmpty; answers = answers[stride..], path++)
+        {
+            (int[] place, bool[] up) = this.Design.Path(path, this.Inputs.Count);
+            for (int i = 0; i < place.Length; i++)
+            {
+                double effect = (answers[place[i] + 1] - answers[place[i]]) * (up[i] ? 2 : -2);
+                this.effects[i].Add(effect);
+                this.absolute[i].Add(Math.Abs(effect));
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void Join(Summary other)
+    {
+        MorrisScreening given = Same<MorrisScreening>(other);
+        if (given.Inputs.Count != this.Inputs.Count || given.Design.Seed != this.Design.Seed || given.Design.Levels != this.Design.Levels)
+        {
+            throw new ArgumentException("Its design or inputs are others.", nameof(other));
+        }
+
+        for (int i = 0; i < this.effects.Length; i++)
+        {
+            this.effects[i].Join(given.effects[i]);
+            this.absolute[i].Join(given.absolute[i]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override Summary Fresh() => new MorrisScreening(this.Design, this.Inputs);
+
+    /// <summary>Input by input the effects as invariant text.</summary>
+    public override string ToString() => string.Join("; ", this.Inputs.All.Select((input, i) => FormattableString.Invariant(
+        $"{input.Name}: mean of absolute effects {this.absolute[i].Mean:G4}, deviation {this.effects[i].Deviation:G4}")));
+}

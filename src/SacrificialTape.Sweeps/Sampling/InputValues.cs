@@ -1,0 +1,32 @@
+namespace SacrificialTape.Sweeps.Sampling;
+
+/// <summary>What values an input of a sweep takes.</summary>
+public abstract record InputValues
+{
+    private protected InputValues()
+    {
+    }
+
+    /// <summary>How many values a full grid takes; null where a grid cannot choose them.</summary>
+    public virtual int? Levels => null;
+
+    /// <summary>The value that a share of all draws lies at or below.</summary>
+    /// <param name="share">More than 0, less than 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The share is outside that range.</exception>
+    public double At(double share) => share is > 0 and < 1
+        ? this.Draw(share)
+        : throw new ArgumentOutOfRangeException(nameof(share), share, "More than 0 and less than 1.");
+
+    /// <summary>A value of the grid, from 0.</summary>
+    internal virtual double Level(int level) => throw new NotSupportedException();
+
+    internal abstract double Draw(double share);
+
+    private protected static double Finite(double value, string parameter) => double.IsFinite(value)
+        ? value
+        : throw new ArgumentOutOfRangeException(parameter, value, "A finite number.");
+
+    private protected static double Above(double value, double low, string parameter) => double.IsFinite(value) && value > low
+        ? value
+        : throw new ArgumentOutOfRangeException(parameter, value, FormattableString.Invariant($"A finite number more than {low}."));
+}
