@@ -1,5 +1,4 @@
 using SacrificialTape.Documents;
-using SacrificialTape.Jobs;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
