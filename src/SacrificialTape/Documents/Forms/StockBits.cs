@@ -1,5 +1,5 @@
-using SacrificialTape.Tapes;
 using SacrificialTape.Quantities;
+using SacrificialTape.Tapes;
 
 namespace SacrificialTape.Documents;
 

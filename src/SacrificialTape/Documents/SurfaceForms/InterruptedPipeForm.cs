@@ -12,7 +12,7 @@ internal static class InterruptedPipeForm
     {
         StraightPipe pipe = reader.Surface<StraightPipe>("pipe");
         ValueList<StayClear> bands = reader.List("bands", StayClearForm.Read);
-        
+
         // Each band parts one span from the next, and spans that differ are held against each other.
         double spans = bands.Sum(static band => (double)band.Count);
         double placed = bands.Count(static band => band.IsPlaced);
