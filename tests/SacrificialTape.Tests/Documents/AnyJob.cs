@@ -24,7 +24,7 @@ internal static class AnyJob
         [
             .. LayKinds.All.Select(make => make(random, stocks[random.Next(3)])),
             .. All.Select(make => new OwnLay(make(random), stocks[random.Next(3)], Texts[random.Next(Texts.Length)])),
-            new OwnLay(new OwnSurface(new Measure(100 * random.NextDouble(), TradeUnit.Inch), 3), stocks[0], "tiles"),
+            new OwnLay(new OwnSurface(new Measure(5 + (100 * random.NextDouble()), TradeUnit.Inch), 3), stocks[0], "tiles"),
         ];
         SurveyLine[] lines = [.. lays.Select((lay, i) => new SurveyLine(Needs(random, FormattableString.Invariant($"L-{i} {Texts[random.Next(Texts.Length)]}"), lay), lay))];
         var job = new Job(Texts[random.Next(Texts.Length)], lines, TakeOff(random), random.Next(2) == 0 ? RuleSet.Default : TeamSet.Small);
@@ -60,7 +60,7 @@ internal static class AnyJob
             : null;
         var steel = new SteelCondition(
             random.Next(2) == 0 ? SubstrateMetal.CarbonSteel : SubstrateMetal.HighStrengthSteel,
-            windows is null && closed ? new ContactWindows(3, Area.FromSquareCentimeters(1 + random.NextDouble())) : null,
+            windows is null && closed ? new ContactWindows(3, Area.FromSquareCentimeters(0.02 * (1 + random.NextDouble()))) : null,
             random.Next(2) == 0 ? null : Temperature.FromDegreesCelsius(60 * random.NextDouble()),
             random.Next(2) == 0,
             random.Next(2) == 0 ? Orientation.Horizontal : Orientation.Vertical,
