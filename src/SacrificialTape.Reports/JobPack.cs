@@ -20,6 +20,7 @@ public sealed record JobPack
     /// <param name="estimate">The estimate.</param>
     /// <param name="options">What it holds and how it shows numbers; left out: metric, invariant, no cost, no workings.</param>
     /// <exception cref="ArgumentException">There are waivers but no day to judge them on.</exception>
+    /// <exception cref="InvalidOperationException">The minor unit of the currency is not known and no digits are stated.</exception>
     public JobPack(JobEstimate estimate, JobPackOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(estimate);

@@ -21,6 +21,9 @@ public sealed record JobPackOptions
     /// <summary>What the job costs; left out: no section on cost.</summary>
     public CostEstimate? Cost { get; init; }
 
+    /// <summary>Decimal digits of amounts of money; left out: those of the currency, which must then be a known one (<see cref="MinorUnits"/>).</summary>
+    public int? MinorDigits { get; init; }
+
     /// <summary>Waivers that the team has given.</summary>
     public ValueList<Waiver> Waivers { get; init; } = [];
 

@@ -39,12 +39,7 @@ public sealed class Study
 
         this.model = model;
         this.Rows = design.RowsOf(inputs);
-        this.stride = design switch
-        {
-            PickFreezeDesign => inputs.Count + 2,
-            MorrisDesign => inputs.Count + 1,
-            _ => 1,
-        };
+        this.stride = design.RowsTogether(inputs);
     }
 
     /// <summary>The inputs.</summary>

@@ -23,6 +23,8 @@ public class TankInspectionTests
     [InlineData(1, "20.6.2006", "column 2 'laid'", "is not a day")]
     [InlineData(2, "Z9", "column 3 'stock'", "'Z9' is not one of Z100")]
     [InlineData(3, "", "column 4 'covered_m2'", "empty")]
+    [InlineData(3, "-12", "column 4 'covered_m2'", "-12 m2 is not more than 0 m2")]
+    [InlineData(20, "0", "column 21 'zone_m2'", "0 m2 is not more than 0 m2")]
     [InlineData(4, "C9", "column 5 'exposure'", "'C9' is not one of C1")]
     [InlineData(5, "-1", "column 6 'margin_mm'", "-1 mm is outside")]
     [InlineData(6, "0", "column 7 'step_mm'", "0 mm is outside")]

@@ -139,7 +139,7 @@ public sealed class JobPackTests
 
         Assert.True(feet > 1000);
         Assert.Equal(feet.ToString("N1", new CultureInfo("en-US")), Column(Table(us, "Strip by stock"), 4)[^1]);
-        Assert.Contains("3.937 in wide", Column(Table(us, "Strip by stock"), 0)[^1], StringComparison.Ordinal);
+        Assert.Contains(" mil x 3.937 in", Column(Table(us, "Strip by stock"), 0)[^1], StringComparison.Ordinal);
         Assert.Equal(ledger.Bought.Meters.ToString("N1", new CultureInfo("de-DE")), Column(Table(german, "Strip by stock"), 4)[^1]);
         Assert.Contains(",", Column(Table(german, "Strip by stock"), 4)[^1], StringComparison.Ordinal);
     }
@@ -168,6 +168,17 @@ public sealed class JobPackTests
 
         Assert.Contains("day", Assert.Throws<ArgumentException>(() => new JobPack(Estimate, new JobPackOptions { Waivers = [waiver] })).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentNullException>(static () => new JobPack(null!));
+    }
+
+    // ISO 4217: the yen has no minor unit. Of a code that the library does not know the digits must be stated.
+    [Fact]
+    public void Amounts_have_the_digits_of_their_currency()
+    {
+        XElement yen = Page(new JobPack(Estimate, new JobPackOptions { Cost = Cost("JPY") }).ToHtml());
+
+        Assert.All(Column(Table(yen, "First cost"), 2), static amount => Assert.DoesNotContain(".", amount, StringComparison.Ordinal));
+        Assert.Throws<InvalidOperationException>(static () => new JobPack(Estimate, new JobPackOptions { Cost = Cost("QQQ") }));
+        Assert.Contains(".123 QQQ", Column(Table(Page(new JobPack(Estimate, new JobPackOptions { Cost = Cost("QQQ"), MinorDigits = 3 }).ToHtml()), "First cost"), 2)[^1], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -211,6 +222,20 @@ public sealed class JobPackTests
 
         Assert.True(rows > 20);
     }
+
+    // Rolls and work cost nothing here, a permit 1000.123.
+    private static CostEstimate Cost(string currency) => new(
+        Estimate.TakeOff,
+        Estimate.Covered,
+        [],
+        new CostPrices(
+            [.. Estimate.TakeOff.Stocks.Select(stock => new RollPrice(stock.Stock, new Money(0, currency)))],
+            new LabourRate(new Money(0, currency)),
+            [],
+            [],
+            [],
+            null,
+            [new CostItem("permit", new Money(1000.123m, currency), CostTiming.AtStart)]));
 
     private static XElement Page(string html) => XDocument.Parse(html.Replace("<!DOCTYPE html>", string.Empty, StringComparison.Ordinal)).Root!;
 

@@ -72,6 +72,34 @@ public sealed class PictureTests
         Assert.Equal(2, Root(picture).Elements(Svg + "polygon").Count(static one => (string?)one.Attribute("fill") == "#ffffff"));
     }
 
+    // On a panel around runs from the bottom: a window low down is drawn below one high up.
+    [Fact]
+    public void A_panel_is_drawn_with_its_bottom_below()
+    {
+        var panel = new RectangularPanel(Samples.Mm(1000), Samples.Mm(600));
+        var lay = new PanelLay(panel, Samples.Stock(100), PanelDirection.AlongWidth, Samples.Mm(15));
+        var layout = new WindowLayout(new UnrolledSurface(panel), [ContactWindow.Rectangle(Samples.Mm(100), Samples.Mm(50), Samples.Mm(60), Samples.Mm(40)), ContactWindow.Rectangle(Samples.Mm(500), Samples.Mm(550), Samples.Mm(60), Samples.Mm(40))]);
+
+        double[] middles = [.. Root(Picture.OfLay(lay, layout)).Elements(Svg + "polygon").Where(static one => (string?)one.Attribute("fill") == "#ffffff")
+            .Select(static one => one.Attribute("points")!.Value.Split(' ').Average(static point => double.Parse(point.Split(',')[1], CultureInfo.InvariantCulture)))];
+
+        Assert.Equal(2, middles.Length);
+        Assert.True(middles[0] > middles[1]);
+    }
+
+    // A year of hours: the marks under the axis stay apart.
+    [Fact]
+    public void A_long_log_has_few_marks()
+    {
+        var start = new DateTimeOffset(2026, 1, 1, 0, 0, 0, TimeSpan.Zero);
+        var log = new SiteLog(Enumerable.Range(0, 8760).Select(hour => new SiteHour(start.AddHours(hour), null, null, rain: null)));
+
+        int marks = Root(Picture.OfWork(new WorkWindows(log, RuleSet.Default, "tank"))).Elements(Svg + "text")
+            .Count(static text => text.Value.Length == 5 && text.Value[2] == '-');
+
+        Assert.InRange(marks, 5, 15);
+    }
+
     [Fact]
     public void A_bend_fans_out_one_ring_for_each_of_the_lay()
     {

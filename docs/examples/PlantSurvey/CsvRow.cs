@@ -23,6 +23,17 @@ internal sealed class CsvRow(
 
     internal string TextOr(string column, string otherwise) => this.Cell(column) is { Length: > 0 } text ? text : otherwise;
 
+    internal DateOnly Day(string column)
+    {
+        string text = this.Text(column);
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) && text.Length > 0)
+        {
+            this.Fault(column, $"'{text}' is not a day such as 2026-05-04.");
+        }
+
+        return day;
+    }
+
     internal double Number(string column) => this.NumberOr(column, null) ?? 0;
 
     /// <summary>An empty cell is null where that is allowed.</summary>

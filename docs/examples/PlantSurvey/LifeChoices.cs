@@ -1,4 +1,3 @@
-using System.Globalization;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
@@ -14,20 +13,7 @@ internal sealed record LifeChoices(DateOnly? Laid, Probability Below, bool ByPow
 
     internal static LifeChoices? Read(CsvRow row)
     {
-        DateOnly? laid = null;
-        string day = row.TextOr("laid", string.Empty);
-        if (day.Length > 0)
-        {
-            if (DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly read))
-            {
-                laid = read;
-            }
-            else
-            {
-                row.Fault("laid", $"'{day}' is not a day such as 2026-05-04.");
-            }
-        }
-
+        DateOnly? laid = row.TextOr("laid", string.Empty).Length > 0 ? row.Day("laid") : null;
         double below = Inside(row, "below_bounds", 0.05, 0, 0.5);
         bool power = row.Choice("growth", Growths, "linear");
         double likeliest = RuleSet.Default[RuleIds.UsableFraction].Limit!.Value.Number;

@@ -3,6 +3,17 @@ namespace PlantSurvey;
 /// <summary>What was asked for on the command line.</summary>
 internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, string Line)
 {
+    private static readonly Dictionary<string, Wanted> Flags = new()
+    {
+        ["--json"] = Wanted.Data,
+        ["--pack"] = Wanted.Pack,
+        ["--cuts"] = Wanted.CutList,
+        ["--life"] = Wanted.Life,
+        ["--site"] = Wanted.Site,
+        ["--plan"] = Wanted.Plan,
+        ["--inspection"] = Wanted.Inspection,
+    };
+
     internal static bool TryRead(IReadOnlyList<string> arguments, out SurveyArguments read)
     {
         string folder = Path.Combine(AppContext.BaseDirectory, "site");
@@ -14,26 +25,8 @@ internal readonly record struct SurveyArguments(string Folder, Wanted Wanted, st
         {
             switch (arguments[i])
             {
-                case "--json" when wanted == Wanted.Tables:
-                    wanted = Wanted.Data;
-                    break;
-                case "--cuts" when wanted == Wanted.Tables:
-                    wanted = Wanted.CutList;
-                    break;
-                case "--life" when wanted == Wanted.Tables:
-                    wanted = Wanted.Life;
-                    break;
-                case "--site" when wanted == Wanted.Tables:
-                    wanted = Wanted.Site;
-                    break;
-                case "--plan" when wanted == Wanted.Tables:
-                    wanted = Wanted.Plan;
-                    break;
-                case "--inspection" when wanted == Wanted.Tables:
-                    wanted = Wanted.Inspection;
-                    break;
-                case "--pack" when wanted == Wanted.Tables:
-                    wanted = Wanted.Pack;
+                case { } flag when wanted == Wanted.Tables && Flags.TryGetValue(flag, out Wanted asked):
+                    wanted = asked;
                     break;
                 case "--crew" or "--workings" or "--choose" when wanted == Wanted.Tables && i + 1 < arguments.Count:
                     wanted = arguments[i] switch

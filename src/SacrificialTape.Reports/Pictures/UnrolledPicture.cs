@@ -25,8 +25,10 @@ internal static class UnrolledPicture
         double scale = Math.Min(Wide / shown, High / girth);
         var canvas = new SvgCanvas(Left + (shown * scale) + 250, Top + (girth * scale) + 74);
         double X(double along) => Left + (along * scale);
-        double Y(double around) => Top + (around * scale);
-        canvas.Rectangle(X(0), Y(0), shown * scale, girth * scale, SvgCanvas.Light);
+
+        // A panel is seen from the front, its bottom below; a pipe is slit along the line that the crew names, at the top.
+        double Y(double around) => Top + ((surface.IsClosed ? around : girth - around) * scale);
+        canvas.Rectangle(X(0), Top, shown * scale, girth * scale, SvgCanvas.Light);
         int strips = 0;
         foreach (PlacedStrip strip in placed.PlaceStrips().Where(static strip => strip.Pass == 1))
         {
@@ -41,7 +43,7 @@ internal static class UnrolledPicture
         }
 
         int bare = windows is null ? 0 : Windows(canvas, windows, shown, X, Y);
-        string measures = Measures(canvas, lay, Y(girth) + 22, X, scale);
+        string measures = Measures(canvas, lay, Top + (girth * scale) + 22, X, scale);
         canvas.Text(Left, 20, $"{lay.Surface.Description}, {(surface.IsClosed ? "slit open and laid flat" : "seen from the front")}", bold: true);
         canvas.Text(Left, 38, string.Create(CultureInfo.InvariantCulture, $"{(shown < whole ? $"the first {shown / 1000:0.##} m of {whole / 1000:0.##} m" : $"{whole / 1000:0.##} m")} along, {girth:0} mm {(surface.IsClosed ? "round" : "high")}; darker where strips lap"));
         return canvas.Draw(

@@ -9,6 +9,10 @@ internal static class WorkPicture
     private const double Left = 60;
     private const double Top = 54;
     private const double High = 240;
+    private const int MostMarks = 14;
+
+    // Between marks, in hours: of a day, of days, of weeks.
+    private static readonly int[] Steps = [3, 6, 12, 24, 48, 168, 336, 744];
 
     internal static Picture Of(WorkWindows windows)
     {
@@ -54,11 +58,11 @@ internal static class WorkPicture
         Course(canvas, hours, static hour => hour.SurfaceTemperature?.DegreesCelsius, X, Y, SvgCanvas.Orange, string.Empty);
         Course(canvas, hours, static hour => hour.Air?.DewPoint.DegreesCelsius, X, Y, SvgCanvas.Blue, "7 4");
         canvas.Line(Left, Top + High, Left + wide, Top + High);
-        int every = span <= 30 ? 3 : span <= 80 ? 6 : 24;
+        int every = Steps.First(step => span / step <= MostMarks || step == Steps[^1]);
         for (DateTimeOffset at = begin; at <= hours[^1].End; at = at.AddHours(every))
         {
             canvas.Line(X(at), Top + High, X(at), Top + High + 6);
-            canvas.Text(X(at), Top + High + 22, at.ToString(every == 24 ? "dd.MM." : "HH", CultureInfo.InvariantCulture), "middle");
+            canvas.Text(X(at), Top + High + 22, at.ToString(every >= 24 ? "MM-dd" : "HH", CultureInfo.InvariantCulture), "middle");
         }
 
         canvas.Text(Left + (wide / 2), Top + High + 46, string.Create(CultureInfo.InvariantCulture, $"hours from {begin:yyyy-MM-dd HH:mm zzz}"), "middle");

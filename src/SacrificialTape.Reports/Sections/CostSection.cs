@@ -14,15 +14,16 @@ internal static class CostSection
             yield break;
         }
 
-        CostLedger ledger = cost.ToLedger();
+        CostLedger ledger = pack.Options.MinorDigits is { } stated ? cost.ToLedger(stated) : cost.ToLedger();
+        int digits = ledger.MinorDigits;
         yield return new HeadingBlock(2, "Cost");
         yield return new TableBlock(
             $"First cost in {cost.Prices.Currency}, by the user's own prices",
             [new("Kind"), new("Item"), TableColumn.Of("Amount")],
             [
-                .. ledger.Lines.Select(line => (IReadOnlyList<string>)[line.Line.Kind.ToString(), line.Line.Name, text.Amount(line.Amount)]),
-                ["Total", string.Empty, text.Amount(ledger.Total)],
+                .. ledger.Lines.Select(line => (IReadOnlyList<string>)[line.Line.Kind.ToString(), line.Line.Name, text.Amount(line.Amount, digits)]),
+                ["Total", string.Empty, text.Amount(ledger.Total, digits)],
             ]);
-        yield return new ParagraphBlock($"First cost per m2: {text.Amount(cost.FirstCostPerSquareMeter)}.");
+        yield return new ParagraphBlock($"First cost per m2: {text.Amount(cost.FirstCostPerSquareMeter, digits)}.");
     }
 }

@@ -7,5 +7,5 @@ namespace SacrificialTape.Reports.Sections;
 internal static class StripText
 {
     internal static string Of(StripStock stock, NumberText text) =>
-        $"foil {text.Micrometres(stock.Tape.Foil.Thickness)} {text.Thin}, {text.Millimetres(stock.Width)} {text.Short} wide{(stock.Tape.ConductsAtLaps ? string.Empty : ", facing film")}";
+        $"{text.Micrometres(stock.Tape.Foil.Thickness)} {text.Thin} x {text.Millimetres(stock.Width)} {text.Short}{(stock.Tape.ConductsAtLaps ? string.Empty : ", facing film")}";
 }

@@ -12,7 +12,7 @@ internal static class HtmlPage
     private const string Style =
         """
         :root { color-scheme: light; }
-        body { font: 16px/1.45 system-ui, sans-serif; color: #111; background: #fff; margin: 0 auto; padding: 1.5rem; max-width: 72rem; }
+        body { font: 16px/1.45 system-ui, sans-serif; color: #111; background: #fff; margin: 0 auto; padding: 1.5rem; max-width: 84rem; }
         h1 { font-size: 1.7rem; margin: 0 0 .3rem; } h2 { font-size: 1.3rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #111; }
         h3 { font-size: 1.05rem; margin: 1.4rem 0 .4rem; }
         nav ul { columns: 2; padding-left: 1.2rem; } a { color: #00457c; }
@@ -20,7 +20,7 @@ internal static class HtmlPage
         table { border-collapse: collapse; width: 100%; font-size: .88rem; }
         caption { text-align: left; font-weight: 600; padding: .2rem 0; }
         th, td { border: 1px solid #767676; padding: .2rem .45rem; text-align: left; vertical-align: top; }
-        thead th { background: #e8e8e8; } .n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+        thead th { background: #e8e8e8; } tbody th { white-space: nowrap; } .n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
         .caution { border: 3px solid #111; border-left-width: 1rem; padding: .4rem .9rem; margin: .8rem 0; }
         .caution p:first-child { font-weight: 700; margin: .2rem 0; }
         ol, ul { padding-left: 1.6rem; } li { margin: .25rem 0; } .hold { border-left: 4px solid #111; padding-left: .5rem; }

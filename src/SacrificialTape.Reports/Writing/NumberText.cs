@@ -24,6 +24,8 @@ internal sealed class NumberText(CultureInfo culture, ReportUnits units)
 
     internal string Number(double number, int decimals) => number.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), culture);
 
+    internal string Number(decimal number, int decimals) => number.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), culture);
+
     internal string Count(long number) => number.ToString("N0", culture);
 
     internal double LongNumber(Length length) => this.Us ? length.Feet : length.Meters;
@@ -51,5 +53,5 @@ internal sealed class NumberText(CultureInfo culture, ReportUnits units)
         ? day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         : day.ToString("d MMMM yyyy", culture);
 
-    internal string Amount(Costing.Money money) => money.Rounded().Amount.ToString("N2", culture) + " " + money.Currency;
+    internal string Amount(Costing.Money money, int digits) => this.Number(money.Rounded(digits).Amount, digits) + " " + money.Currency;
 }

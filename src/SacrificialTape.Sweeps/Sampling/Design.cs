@@ -37,6 +37,9 @@ public abstract class Design
         return block;
     }
 
+    /// <summary>How many consecutive rows belong together: a slice holds all of them or none.</summary>
+    internal virtual int RowsTogether(SweepInputs inputs) => 1;
+
     internal void Fill(SweepBlock block, long firstRow, int rows)
     {
         block.FirstRow = firstRow;

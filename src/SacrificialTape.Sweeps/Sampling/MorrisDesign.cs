@@ -34,9 +34,11 @@ public sealed class MorrisDesign : ShareDesign
     {
         long paths = base.RowsOf(inputs);
         return inputs.Lower is null
-            ? paths * (inputs.Count + 1)
+            ? paths * this.RowsTogether(inputs)
             : throw new ArgumentException("Morris screening needs independent inputs, and some of these go together.", nameof(inputs));
     }
+
+    internal override int RowsTogether(SweepInputs inputs) => inputs.Count + 1;
 
     /// <summary>The design in a few words.</summary>
     public override string ToString() => $"{this.Paths} Morris paths on {this.Levels} levels, seed {this.Seed}";

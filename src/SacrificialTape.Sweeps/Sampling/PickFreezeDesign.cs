@@ -26,9 +26,11 @@ public sealed class PickFreezeDesign : ShareDesign
     {
         long all = base.RowsOf(inputs);
         return inputs.Lower is null
-            ? all * (inputs.Count + 2)
+            ? all * this.RowsTogether(inputs)
             : throw new ArgumentException("Sobol indices need independent inputs, and some of these go together.", nameof(inputs));
     }
+
+    internal override int RowsTogether(SweepInputs inputs) => inputs.Count + 2;
 
     /// <summary>The design in a few words.</summary>
     public override string ToString() => $"for Sobol indices: {this.points}";

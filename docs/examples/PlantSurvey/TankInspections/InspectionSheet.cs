@@ -1,4 +1,3 @@
-using System.Globalization;
 using SacrificialTape.Costing;
 using SacrificialTape.Exposure;
 using SacrificialTape.Inspection;
@@ -76,23 +75,12 @@ internal static class InspectionSheet
         return read;
     }
 
-    internal static DateOnly Day(CsvRow row, string column)
-    {
-        string text = row.Text(column);
-        if (text.Length > 0 && !DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
-        {
-            row.Fault(column, $"'{text}' is not a day such as 2026-05-04.");
-        }
-
-        return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? day : default;
-    }
-
     private static InspectionTerms? Terms(
         CsvRow row, string name, IReadOnlyDictionary<string, StripStock> stock, IReadOnlyDictionary<string, SurveyExposure> exposures, TakeOffChoices takeOff)
     {
-        DateOnly laid = Day(row, "laid");
+        DateOnly laid = row.Day("laid");
         StripStock? strip = row.Choice("stock", stock);
-        double covered = row.Number("covered_m2");
+        double covered = MoreThanNothing(row, "covered_m2", row.Number("covered_m2"));
         int layers = row.WholeOr("layers", 1);
         if (layers < 1)
         {
@@ -105,7 +93,7 @@ internal static class InspectionSheet
         double significance = Inside(row, "significance", 0.05, 0.2);
         double confidence = Inside(row, "confidence", 0.95, 0.999999);
         double coverage = Inside(row, "coverage", 0.9, 0.999999);
-        double? zone = row.OptionalNumber("zone_m2");
+        double? zone = row.OptionalNumber("zone_m2") is { } stated ? MoreThanNothing(row, "zone_m2", stated) : null;
         RepairTerms? repair = Repair(row);
         return row.Faulty ? null : new InspectionTerms(
             name,
@@ -166,6 +154,16 @@ internal static class InspectionSheet
         }
 
         return (decimal)amount;
+    }
+
+    private static double MoreThanNothing(CsvRow row, string column, double squareMetres)
+    {
+        if (!row.Faulty && squareMetres <= 0)
+        {
+            row.Fault(column, FormattableString.Invariant($"{squareMetres} m2 is not more than 0 m2."));
+        }
+
+        return squareMetres;
     }
 
     private static double Inside(CsvRow row, string column, double otherwise, double most)

@@ -35,7 +35,7 @@ internal sealed class ReadingSheet
         foreach (CsvRow row in table.Rows)
         {
             string name = row.Text("inspection");
-            DateOnly day = InspectionSheet.Day(row, "day");
+            DateOnly day = row.Day("day");
             if (name.Length > 0 && !inspections.ContainsKey(name))
             {
                 row.Fault("inspection", $"{InspectionSheet.File} has no inspection '{name}'.");

@@ -1,39 +1,15 @@
 using SacrificialTape.Surfaces;
-using UnitsNet;
 
 namespace SacrificialTape.Documents;
 
-/// <summary>How a eccentric reducer is read and written: by the sizes of its ends where its length is that of the table, or by its dimensions.</summary>
+/// <summary>How an eccentric reducer is read and written.</summary>
 internal static class EccentricReducerForm
 {
-    internal static SurfaceForm Form { get; } = SurfaceForm.Of<EccentricReducer>("eccentric reducer", Read, Write);
-
-    private static EccentricReducer? Read(FormReader reader)
-    {
-        if (reader.Has("largeSize"))
-        {
-            PipeSize large = PipeSizeText.Read(reader, "largeSize");
-            PipeSize small = PipeSizeText.Read(reader, "smallSize");
-            return reader.Make(() => new EccentricReducer(large, small));
-        }
-
-        Length largeEnd = reader.Length("largeEnd");
-        Length smallEnd = reader.Length("smallEnd");
-        Length length = reader.Length("length");
-        return reader.Make(() => new EccentricReducer(largeEnd, smallEnd, length));
-    }
-
-    private static void Write(FormWriter writer, EccentricReducer reducer)
-    {
-        if (reducer.LengthBasis is not null)
-        {
-            writer.Text("largeSize", PipeSizeText.OfAsme(reducer.LargeMm, writer.Place));
-            writer.Text("smallSize", PipeSizeText.OfAsme(reducer.SmallMm, writer.Place));
-            return;
-        }
-
-        writer.Length("largeEnd", reducer.LargeEnd);
-        writer.Length("smallEnd", reducer.SmallEnd);
-        writer.Length("length", reducer.Length);
-    }
+    internal static SurfaceForm Form { get; } = SurfaceForm.Of<EccentricReducer>(
+        "eccentric reducer",
+        static reader => ReducerForm.Read(
+            reader,
+            static (large, small) => new EccentricReducer(large, small),
+            static (largeEnd, smallEnd, length) => new EccentricReducer(largeEnd, smallEnd, length)),
+        static (writer, reducer) => ReducerForm.Write(writer, reducer.LengthBasis is not null, reducer.LargeEnd, reducer.SmallEnd, reducer.Length));
 }
