@@ -37,11 +37,17 @@ internal static class Recomputation
 
     /// <summary>
     /// Whether two numbers agree to 1e-9, or, where a step subtracts nearly equal numbers, to a last-digit share of the
-    /// largest number that went in.
+    /// largest number that went in: for an area from lengths, of the square of the longest.
     /// </summary>
     internal static bool Agrees(WorkingStep step, double recomputed)
     {
         double largest = step.Inputs.Where(input => input.Unit == step.Result.Unit).Select(static input => Math.Abs(input.Number)).DefaultIfEmpty(0).Max();
+        if (step.Result.Unit == TradeUnit.SquareMeter)
+        {
+            double longest = step.Inputs.Where(static input => input.Unit == TradeUnit.Millimeter).Select(static input => Math.Abs(input.Number)).DefaultIfEmpty(0).Max();
+            largest = Math.Max(largest, longest * longest / 1e6);
+        }
+
         return Near.Same(step.Result.Number, recomputed, 1e-9, largest * 1e-13);
     }
 

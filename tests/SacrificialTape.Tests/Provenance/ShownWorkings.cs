@@ -314,6 +314,7 @@ public sealed partial class ShownWorkings
         SeenTypes[result.GetType()] = true;
         var known = new Dictionary<string, Measure>(StringComparer.Ordinal);
         string[] lines = workings.ToString().Split('\n');
+        string markdown = workings.ToMarkdown();
         Assert.Equal(workings.Steps.Count + 1, lines.Length);
         for (int at = 0; at < workings.Steps.Count; at++)
         {
@@ -333,7 +334,7 @@ public sealed partial class ShownWorkings
             }
 
             Printed(lines[at + 1], step);
-            Assert.Contains(formula.Tex, workings.ToMarkdown(), StringComparison.Ordinal);
+            Assert.Contains(formula.Tex, markdown, StringComparison.Ordinal);
             known[formula.Result.Name] = step.Result;
         }
 
