@@ -25,7 +25,7 @@ public sealed record LabourWork
         this.squareMeters = new StoredNumber(
             AcceptedRange.AtLeast(0, "m2").Check(UnitConversions.SquareMeters(area), nameof(area)));
         this.stripMeters = new StoredNumber(
-            AcceptedRange.AtLeast(0, "m").Check(UnitConversions.Millimeters(stripLength) / 1000, nameof(stripLength)));
+            AcceptedRange.AtLeast(0, "m").Check(UnitConversions.Meters(stripLength), nameof(stripLength)));
         this.Pieces = pieces;
     }
 
@@ -56,6 +56,8 @@ public sealed record LabourWork
 
     /// <summary>The work in a few words.</summary>
     public override string ToString() => $"{this.Kind}: {MeasureText.Write(this.squareMeters.Bare, TradeUnit.SquareMeter, 6)}, {MeasureText.Write(this.stripMeters.Bare, TradeUnit.Meter, 6)} of strip, {this.Pieces} piece(s)";
+
+    internal double StripMeters => this.stripMeters.Bare;
 
     internal double By(LabourMeasure measure) => measure switch
     {

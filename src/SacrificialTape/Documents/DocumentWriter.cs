@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -10,6 +11,9 @@ namespace SacrificialTape.Documents;
 /// <summary>Writes a document as indented JSON that a person can read and a reader takes back unchanged.</summary>
 internal sealed class DocumentWriter : IDisposable
 {
+    /// <summary>To the last tick, with the distance from UTC that was noted.</summary>
+    internal const string TimeFormat = "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz";
+
     // The files are read by people and by this library, never pasted into a page: only what JSON itself asks for is escaped.
     private static readonly JsonWriterOptions Plain =
         new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -48,6 +52,8 @@ internal sealed class DocumentWriter : IDisposable
     internal void Number(string name, int number) => this.json.WriteNumber(name, number);
 
     internal void Measure(string name, Measure measure) => this.Text(name, MeasureText.Exact(measure));
+
+    internal void Time(string name, DateTimeOffset time) => this.Text(name, time.ToString(TimeFormat, CultureInfo.InvariantCulture));
 
     internal void Day(string name, DateOnly day) => this.Text(name, ValidityPeriod.Day(day));
 

@@ -258,26 +258,31 @@ public sealed class FormReader
             return 1;
         }
 
-        if (this.Members.OptionalMeasure(name) is not { } measure)
+        return this.Members.OptionalMeasure(name) is { } measure ? this.Number(name, node, measure, canonical) : 1;
+    }
+
+    /// <summary>A list of measures of one kind; empty where it is left out.</summary>
+    internal IReadOnlyList<double> Numbers(string name, TradeUnit canonical)
+    {
+        IReadOnlyList<DocumentNode> items = this.Members.Items(name);
+        var numbers = new List<double>(items.Count);
+        foreach (DocumentNode item in items)
         {
-            return 1;
+            if (item.Kind != JsonValueKind.String)
+            {
+                this.Context.Faults.Add(item, $"Expected a number with its unit, as in \"{MeasureText.Exact(Example(canonical))}\", not {item.Word}.");
+            }
+            else if (MeasureText.Read(item.Text, null, out Measure measure) is { } fault)
+            {
+                this.Context.Faults.Add(item, fault);
+            }
+            else
+            {
+                numbers.Add(this.Number(name, item, measure, canonical));
+            }
         }
 
-        if (measure.Key.Unit != TradeUnits.Scale(canonical).Canonical)
-        {
-            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' does not measure what '{name}' is: expected a number with a unit, as in '{MeasureText.Exact(Example(canonical))}'.");
-            return 1;
-        }
-
-        double number = measure.In(canonical);
-        if (!double.IsFinite(number))
-        {
-            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' is too large a number.");
-            return 1;
-        }
-
-        this.Context.Keep(node, measure, number, canonical);
-        return number;
+        return numbers;
     }
 
     internal double? OptionalNumber(string name, TradeUnit canonical) => this.Has(name) ? this.Number(name, canonical) : null;
@@ -310,6 +315,25 @@ public sealed class FormReader
     private static string List(IReadOnlyList<string> words) => string.Join(", ", words.Select(static word => $"'{word}'"));
 
     private static Measure Example(TradeUnit unit) => new(unit == TradeUnit.One ? 0.5 : 20, unit);
+
+    private double Number(string name, DocumentNode node, Measure measure, TradeUnit canonical)
+    {
+        if (measure.Key.Unit != TradeUnits.Scale(canonical).Canonical)
+        {
+            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' does not measure what '{name}' is: expected a number with a unit, as in '{MeasureText.Exact(Example(canonical))}'.");
+            return 1;
+        }
+
+        double number = measure.In(canonical);
+        if (!double.IsFinite(number))
+        {
+            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' is too large a number.");
+            return 1;
+        }
+
+        this.Context.Keep(node, measure, number, canonical);
+        return number;
+    }
 
     private int CountOf(DocumentNode member, string name)
     {

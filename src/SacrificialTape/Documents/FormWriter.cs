@@ -178,7 +178,22 @@ public sealed class FormWriter
     }
 
     internal void Number(string name, double number, TradeUnit canonical) =>
-        this.json.Measure(name, this.Context.AsGiven(this.Place, name, number, canonical));
+        this.json.Measure(name, this.Context.AsGiven(DocumentTree.Member(this.Place, name), number, canonical));
+
+    internal void Numbers(string name, IEnumerable<double> numbers, TradeUnit canonical)
+    {
+        this.json.OpenList(name);
+        string place = DocumentTree.Member(this.Place, name);
+        int at = 0;
+        foreach (double number in numbers)
+        {
+            this.json.Item(MeasureText.Exact(this.Context.AsGiven(FormattableString.Invariant($"{place}[{at++}]"), number, canonical)));
+        }
+
+        this.json.CloseList();
+    }
+
+    internal void Time(string name, DateTimeOffset time) => this.json.Time(name, time);
 
     internal void Day(string name, DateOnly day) => this.json.Day(name, day);
 

@@ -46,10 +46,7 @@ public sealed record JobDocument
             throw new ArgumentException($"The job has no line '{note.Line}', but a note is about it.", nameof(notes));
         }
 
-        if (statesRules && RuleSet.Default.Rules.FirstOrDefault(rule => !job.Rules.TryGet(rule.Id, out _)) is { } missing)
-        {
-            throw new ArgumentException($"The rule set lacks '{missing.Id}': stated in a file it could not be read back.", nameof(statesRules));
-        }
+        RuleReference.MustBeWhole(job.Rules, statesRules, nameof(statesRules));
     }
 
     /// <summary>The job.</summary>

@@ -17,13 +17,19 @@ internal static class JobReader
     {
         ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
         var faults = new FaultList(text, Kind, limits.Faults);
-        DocumentNode root = DocumentTree.Read(text, limits, faults);
+        return Read(DocumentTree.Read(text, limits, faults), known, new ReadingContext(faults, forms, limits.Steps));
+    }
+
+    /// <summary>Reads a job that may stand within another document. It throws with all faults there are by then, so it is read last.</summary>
+    internal static JobDocument Read(DocumentNode root, IReadOnlyList<RuleSet> known, ReadingContext context)
+    {
+        FaultList faults = context.Faults;
         if (ObjectReader.Open(root, faults) is not { } members || !DocumentHeader.Read(members, Kind, JobDocument.Schema, faults, out int version))
         {
             throw faults.Exception();
         }
 
-        var reader = new FormReader(members, new ReadingContext(faults, forms, limits.Steps));
+        var reader = new FormReader(members, context);
         return version switch
         {
             // An older version keeps its reader here when a newer one comes.

@@ -5,15 +5,23 @@ internal static class JobWriter
 {
     internal static string Write(JobDocument document, DocumentForms forms)
     {
+        using var json = new DocumentWriter();
+        json.Open();
+        WriteMembers(json, document, forms);
+        json.Close();
+        return json.Finish();
+    }
+
+    /// <summary>The members of a job, which may stand within another document.</summary>
+    internal static void WriteMembers(DocumentWriter json, JobDocument document, DocumentForms forms)
+    {
         if (document.Job.OwnRules.FirstOrDefault(rule => !forms.OwnRules.Contains(rule)) is { } lost)
         {
             throw new ArgumentException(
                 $"The code that judges by the rule '{lost.RuleId}' cannot stand in a file. Hand it in with the forms, here and when the file is read.", nameof(document));
         }
 
-        using var json = new DocumentWriter();
         var writer = new FormWriter(json, new WritingContext(forms, document.Stocks, document.Given), "$");
-        json.Open();
         DocumentHeader.Write(json, JobReader.Kind, JobDocument.Schema);
         writer.Text("name", document.Job.Name);
         RuleReference.Write(json, document.Job.Rules, document.StatesRules);
@@ -25,9 +33,6 @@ internal static class JobWriter
         {
             writer.Object("prices", prices, PricesForm.Write);
         }
-
-        json.Close();
-        return json.Finish();
     }
 
     private static void WriteStock(FormWriter writer, NamedStock stock)

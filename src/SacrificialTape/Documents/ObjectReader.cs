@@ -10,6 +10,8 @@ namespace SacrificialTape.Documents;
 /// </summary>
 internal sealed class ObjectReader
 {
+    private static readonly string[] TimeFormats = ["yyyy-MM-dd'T'HH:mmzzz", DocumentWriter.TimeFormat];
+
     private readonly FaultList faults;
     private readonly HashSet<string> asked = new(StringComparer.Ordinal);
 
@@ -85,6 +87,10 @@ internal sealed class ObjectReader
         this.Text(name, expected) is { } text ? this.DayOf(name, text) : null;
 
     internal DateOnly? OptionalDay(string name) => this.OptionalText(name) is { } text ? this.DayOf(name, text) : null;
+
+    /// <summary>A time of a day with its distance from UTC.</summary>
+    internal DateTimeOffset? Time(string name, string expected) =>
+        this.Text(name, expected) is { } text ? this.TimeOf(name, text) : null;
 
     internal T? OptionalWord<T>(string name, IReadOnlyList<(string Word, T Value)> words)
         where T : struct, Enum => this.OptionalText(name) is { } text ? this.WordOf(name, text, words) : null;
@@ -170,6 +176,17 @@ internal sealed class ObjectReader
         }
 
         this.faults.Add(this.Node.Members[name], $"'{DocumentTree.Short(text)}' is no day. Expected year-month-day, as in 2026-11-30.");
+        return null;
+    }
+
+    private DateTimeOffset? TimeOf(string name, string text)
+    {
+        if (DateTimeOffset.TryParseExact(text, TimeFormats, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTimeOffset time))
+        {
+            return time;
+        }
+
+        this.faults.Add(this.Node.Members[name], $"'{DocumentTree.Short(text)}' is no time of a day. Expected day, time and distance from UTC, as in 2026-11-30T08:15+01:00.");
         return null;
     }
 

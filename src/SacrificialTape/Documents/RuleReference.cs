@@ -35,6 +35,15 @@ internal static class RuleReference
         return name is null || version is null || text is null ? (null, false) : (Find(node, name, version, fingerprint, known, faults), false);
     }
 
+    /// <summary>A set that is to be stated must hold every rule of the library, or it could not be read back.</summary>
+    internal static void MustBeWhole(RuleSet rules, bool stated, string parameter)
+    {
+        if (stated && RuleSet.Default.Rules.FirstOrDefault(rule => !rules.TryGet(rule.Id, out _)) is { } missing)
+        {
+            throw new ArgumentException($"The rule set lacks '{missing.Id}': stated in a file it could not be read back.", parameter);
+        }
+    }
+
     internal static void Write(DocumentWriter writer, RuleSet rules, bool stated)
     {
         writer.Open("rules");

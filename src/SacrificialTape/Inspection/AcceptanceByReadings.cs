@@ -15,6 +15,7 @@ public sealed record AcceptanceByReadings
 
     private readonly StoredNumber nominal;
     private readonly StoredNumber most;
+    private readonly ValueList<StoredNumber> values;
 
     /// <summary>Holds readings against a rule.</summary>
     /// <param name="rule">The rule.</param>
@@ -41,7 +42,9 @@ public sealed record AcceptanceByReadings
 
         this.nominal = new StoredNumber(Thickness.Check(UnitConversions.Micrometers(nominal), nameof(nominal)));
         this.most = most is { } given ? new StoredNumber(Thickness.Check(UnitConversions.Micrometers(given), nameof(most))) : default;
-        this.Readings = um.Length;
+        this.values = new ValueList<StoredNumber>(um.Select(static one => new StoredNumber(one)));
+        this.Wanted = wanted;
+        this.Subject = subject;
         this.Findings = new ValueList<Finding>(AcceptanceChecks.Readings(this.Rule, um, this.nominal.Bare, this.most, wanted, rules, subject).OfType<Finding>());
     }
 
@@ -49,7 +52,16 @@ public sealed record AcceptanceByReadings
     public AcceptanceRule Rule { get; }
 
     /// <summary>How many readings.</summary>
-    public int Readings { get; }
+    public int Readings => this.values.Count;
+
+    /// <summary>The readings in their order.</summary>
+    public ValueList<Length> Values => new(this.values.Select(static one => Length.FromMicrometers(one.Bare)));
+
+    /// <summary>How many readings were wanted, where that was judged.</summary>
+    public SamplingCount? Wanted { get; }
+
+    /// <summary>How findings name the place.</summary>
+    public string Subject { get; }
 
     /// <summary>The nominal thickness wanted.</summary>
     public Length Nominal => Length.FromMicrometers(this.nominal.Bare);
@@ -62,6 +74,12 @@ public sealed record AcceptanceByReadings
 
     /// <summary>Whether nothing speaks against it.</summary>
     public bool IsAccepted => this.Findings.All(static one => one.Severity == Severity.Note);
+
+    internal StoredNumber MostUm => this.most;
+
+    internal double NominalUm => this.nominal.Bare;
+
+    internal IEnumerable<double> ValuesUm => this.values.Select(static one => one.Bare);
 
     /// <summary>Rule, count and verdict.</summary>
     public override string ToString() => FormattableString.Invariant(

@@ -9,13 +9,6 @@ namespace SacrificialTape.Inspection;
 /// <summary>What was measured or seen at a hold point, by whom and when.</summary>
 public sealed record HoldPointReading
 {
-    private readonly Measure? measured;
-    private readonly Measure? endLap;
-    private readonly bool good;
-    private readonly SurfaceReading? surface;
-    private readonly TrialPatch? patch;
-    private readonly AcceptanceByReadings? thickness;
-
     private HoldPointReading(
         HoldPointKind kind, string by, DateTimeOffset at, Measure? measured = null, Measure? endLap = null, bool good = true,
         SurfaceReading? surface = null, TrialPatch? patch = null, AcceptanceByReadings? thickness = null)
@@ -24,12 +17,12 @@ public sealed record HoldPointReading
         this.Kind = kind;
         this.By = by;
         this.At = at;
-        this.measured = measured;
-        this.endLap = endLap;
-        this.good = good;
-        this.surface = surface;
-        this.patch = patch;
-        this.thickness = thickness;
+        this.Measured = measured;
+        this.EndLap = endLap;
+        this.IsGood = good;
+        this.Surface = surface;
+        this.Patch = patch;
+        this.Thickness = thickness;
     }
 
     /// <summary>Which hold point.</summary>
@@ -40,6 +33,24 @@ public sealed record HoldPointReading
 
     /// <summary>When.</summary>
     public DateTimeOffset At { get; }
+
+    /// <summary>The number where there is one: bare metal, the least lap, creases or bubbles left.</summary>
+    public Measure? Measured { get; }
+
+    /// <summary>The least end lap; null where the lay has none, or it is no reading of laps.</summary>
+    public Measure? EndLap { get; }
+
+    /// <summary>The answer at points that ask yes or no: welds, rolled down, last edges. True at all others.</summary>
+    public bool IsGood { get; }
+
+    /// <summary>The surface, for a reading of cleaning.</summary>
+    public SurfaceReading? Surface { get; }
+
+    /// <summary>The trial patch, for a reading of one.</summary>
+    public TrialPatch? Patch { get; }
+
+    /// <summary>The thickness readings as they were judged, for a reading of them.</summary>
+    public AcceptanceByReadings? Thickness { get; }
 
     /// <summary>A trial patch.</summary>
     /// <param name="patch">What was measured.</param>
@@ -128,17 +139,17 @@ public sealed record HoldPointReading
         ArgumentException.ThrowIfNullOrWhiteSpace(subject);
         return this.Kind switch
         {
-            HoldPointKind.TrialPatch => this.patch!.Judge(rules, subject),
-            HoldPointKind.Cleaning => new SurfaceReadiness(this.surface!, rules, subject).Findings,
-            HoldPointKind.Contact => One(rules[RuleIds.MinimumBareRatio].Judge(this.measured!.Value, subject)),
+            HoldPointKind.TrialPatch => this.Patch!.Judge(rules, subject),
+            HoldPointKind.Cleaning => new SurfaceReadiness(this.Surface!, rules, subject).Findings,
+            HoldPointKind.Contact => One(rules[RuleIds.MinimumBareRatio].Judge(this.Measured!.Value, subject)),
             HoldPointKind.Welds => this.Unless(rules[RuleIds.WeldsNotCovered], subject),
-            HoldPointKind.Laps => One(rules[RuleIds.MinimumLap].Judge(this.measured!.Value, subject))
-                .Concat(One(this.endLap is { } end ? rules[RuleIds.MinimumEndLap].Judge(end, subject) : null)),
+            HoldPointKind.Laps => One(rules[RuleIds.MinimumLap].Judge(this.Measured!.Value, subject))
+                .Concat(One(this.EndLap is { } end ? rules[RuleIds.MinimumEndLap].Judge(end, subject) : null)),
             HoldPointKind.RollDown => this.Unless(rules[RuleIds.NotRolledDown], subject),
             HoldPointKind.Creases => this.UnlessNone(rules[RuleIds.OpenCreases], subject),
             HoldPointKind.Bubbles => this.UnlessNone(rules[RuleIds.BubblesLeft], subject),
             HoldPointKind.EndDirection => this.Unless(rules[RuleIds.EndFacesUp], subject),
-            _ => this.thickness!.Findings,
+            _ => this.Thickness!.Findings,
         };
     }
 
@@ -146,20 +157,20 @@ public sealed record HoldPointReading
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture, $"{HoldPointTexts.NameOf(this.Kind)}: {this.Found()} ({this.By}, {this.At:yyyy-MM-dd HH:mm zzz})");
 
-    private string Found() => (this.Kind, this.good) switch
+    private string Found() => (this.Kind, this.IsGood) switch
     {
-        (HoldPointKind.TrialPatch, _) => this.patch!.ToString(),
-        (HoldPointKind.Cleaning, _) => this.surface!.ToString(),
-        (HoldPointKind.Thickness, _) => this.thickness!.ToString(),
-        (HoldPointKind.Laps, _) when this.endLap is { } end => $"{this.measured}, end lap {end}",
-        (_, true) => this.measured?.ToString() ?? "good",
+        (HoldPointKind.TrialPatch, _) => this.Patch!.ToString(),
+        (HoldPointKind.Cleaning, _) => this.Surface!.ToString(),
+        (HoldPointKind.Thickness, _) => this.Thickness!.ToString(),
+        (HoldPointKind.Laps, _) when this.EndLap is { } end => $"{this.Measured}, end lap {end}",
+        (_, true) => this.Measured?.ToString() ?? "good",
         _ => "not good",
     };
 
-    private IEnumerable<Finding> Unless(Rule rule, string subject) => this.good ? [] : [rule.State(subject)];
+    private IEnumerable<Finding> Unless(Rule rule, string subject) => this.IsGood ? [] : [rule.State(subject)];
 
     private IEnumerable<Finding> UnlessNone(Rule rule, string subject) =>
-        this.measured!.Value.Number > 0 ? [rule.State(subject, this.measured)] : [];
+        this.Measured!.Value.Number > 0 ? [rule.State(subject, this.Measured)] : [];
 
     private static IEnumerable<Finding> One(Finding? finding) => finding is null ? [] : [finding];
 

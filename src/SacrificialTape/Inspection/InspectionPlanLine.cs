@@ -44,6 +44,8 @@ public sealed record InspectionPlanLine
     /// <summary>Layers everywhere.</summary>
     public int Layers { get; }
 
+    internal double AreaM2 => this.m2.Bare;
+
     /// <summary>A line from its lay: area and layers are the lay's.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="lay">The lay.</param>

@@ -52,6 +52,10 @@ public sealed record TrialPatch
     /// <summary>Where it parted.</summary>
     public TrialPatchFailure? Failure { get; }
 
+    internal StoredNumber PeelNmm => this.peel;
+
+    internal double WantedPeelNmm => this.wantedPeel.Bare;
+
     /// <summary>Holds the patch against the rules.</summary>
     /// <param name="rules">The rule set.</param>
     /// <param name="subject">How findings name the place.</param>

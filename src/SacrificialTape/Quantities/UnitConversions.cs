@@ -74,6 +74,9 @@ internal static class UnitConversions
         };
     }
 
+    internal static double Meters(Length length) =>
+        length.Unit == LengthUnit.Meter ? (double)length.Value : Millimeters(length) / 1000;
+
     internal static double Hours(Duration duration) =>
         duration.Unit == DurationUnit.Hour ? (double)duration.Value : (double)duration.Hours;
 
@@ -187,7 +190,8 @@ internal static class UnitConversions
     internal static double NewtonsPerMillimeter(ForcePerLength force) =>
         force.Unit == ForcePerLengthUnit.NewtonPerMillimeter ? (double)force.Value : (double)force.NewtonsPerMillimeter;
 
-    internal static double MilligramsPerSquareMeter(AreaDensity density) => GramsPerSquareMeter(density) * 1000;
+    internal static double MilligramsPerSquareMeter(AreaDensity density) =>
+        density.Unit == AreaDensityUnit.MilligramPerSquareMeter ? (double)density.Value : GramsPerSquareMeter(density) * 1000;
 
     internal static double Ohms(ElectricResistance resistance) =>
         resistance.Unit == ElectricResistanceUnit.Ohm ? (double)resistance.Value : (double)resistance.Ohms;

@@ -1,10 +1,12 @@
 using SacrificialTape.Documents;
 using SacrificialTape.Exposure;
+using SacrificialTape.Inspection;
 using SacrificialTape.Jobs;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.SiteConditions;
 using SacrificialTape.Surfaces;
 using SacrificialTape.TakeOff;
 using SacrificialTape.Tapes;
@@ -46,6 +48,34 @@ internal static class Seeds
             Save("job-" + i, new JobDocument(new Job("j", [line], takeOff), notes: [new JobNote("n", "A")]).Write());
         }
 
+        var estimated = new SurveyLine("A", lays[1], ZincExposure.FromCategory(CorrosivityCategory.C3), Lifetime.Of(Duration.FromYears365(20)));
+        Save("estimate", new EstimateDocument(new JobDocument(new Job("j", [estimated], takeOff)), new DateOnly(2031, 5, 4)).Write());
+        Save("inspection", new InspectionDocument("i", [Readings()]).Write());
+        Save("as-built", new AsBuiltDocument("a", Record()).Write());
+
         void Save(string name, string text) => File.WriteAllText(Path.Combine(folder, name + ".json"), text);
+    }
+
+    private static ReadingSet Readings()
+    {
+        FoilReading[] readings = [.. new[] { 80, 85, 90 }.Select(static um =>
+            FoilReading.Measured(Length.FromMicrometers(um), new ReadingPreparation(true, Length.FromMicrometers(5), "n")))];
+        return new ReadingSet("A", new DateOnly(2031, 5, 4), "b", "c", new FoilReadings(new Foil(Length.FromMicrometers(100)), readings, Probability.FromFraction(0.05)));
+    }
+
+    private static AsBuiltRecord Record()
+    {
+        DateTimeOffset at = new(2031, 5, 4, 10, 0, 0, TimeSpan.FromHours(2));
+        var plan = new InspectionPlan([new InspectionPlanLine("A", Area.FromSquareMeters(12), paintStays: true)], RuleSet.Default);
+        HoldPointReading[] readings =
+        [
+            HoldPointReading.OfTrialPatch(new TrialPatch(ForcePerLength.FromNewtonsPerMillimeter(0.3), ContactResistivity.FromOhmSquareCentimeters(1), null, null, TrialPatchFailure.FoilTore), "b", at),
+            HoldPointReading.OfCleaning(new SurfaceReading(new MoistAir(Temperature.FromDegreesCelsius(20), RelativeHumidity.FromPercent(60)), wetness: SurfaceWetness.Dry, residues: [SurfaceResidue.Oil]), "b", at),
+            HoldPointReading.OfLaps(Length.FromMillimeters(7), null, "b", at),
+            HoldPointReading.OfRollDown(false, "b", at),
+            HoldPointReading.OfThickness(new AcceptanceByReadings(AcceptanceRule.NinetyTen, [Length.FromMicrometers(96)], Length.FromMicrometers(125), RuleSet.Default, "A"), "b", at),
+        ];
+        var record = new AsBuiltRecord(plan, [new AsBuiltLine("A", "b", at, [TapeBatch.Unknown, new TapeBatch("1", new DateOnly(2031, 1, 1), null, null, null)], readings)]);
+        return record.Sign(record.OpenFindings[0], "c", at, "d");
     }
 }

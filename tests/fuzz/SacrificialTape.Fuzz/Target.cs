@@ -24,6 +24,12 @@ internal static class Target
             Hold(again.Equals(read), "read, written and read again is another job");
             Hold(again.Write() == text, "a job is written in another way after it was read");
         });
+        Hold(bytes, static bytes => InspectionDocument.ReadUtf8(bytes, Limits), static read =>
+            Hold(InspectionDocument.Read(read.Write(), Limits).Equals(read), "read, written and read again is another inspection"));
+        Hold(bytes, static bytes => AsBuiltDocument.ReadUtf8(bytes, limits: Limits), static read =>
+            Hold(AsBuiltDocument.Read(read.Write(), limits: Limits).Equals(read), "read, written and read again is another record"));
+        Hold(bytes, static bytes => EstimateDocument.ReadUtf8(bytes, limits: Limits), static read =>
+            Hold(EstimateDocument.Read(read.Write(), limits: Limits).Equals(read), "read, written and read again is another estimate"));
     }
 
     private static void Hold<T>(byte[] bytes, Func<byte[], T> read, Action<T> holds)

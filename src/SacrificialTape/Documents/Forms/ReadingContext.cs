@@ -10,11 +10,14 @@ internal sealed class ReadingContext
     private readonly Dictionary<string, StripStock> stocks = new(StringComparer.Ordinal);
     private readonly long most;
     private double steps;
-    private string itemPath = "$";
+    private readonly string root;
+    private string itemPath;
     private string itemKey = "$";
 
-    internal ReadingContext(FaultList faults, DocumentForms forms, long steps)
+    internal ReadingContext(FaultList faults, DocumentForms forms, long steps, string root = "$")
     {
+        this.root = root;
+        this.itemPath = root;
         this.Faults = faults;
         this.Forms = forms;
         this.most = steps;
@@ -37,7 +40,7 @@ internal sealed class ReadingContext
 
     internal void Leave()
     {
-        this.itemPath = "$";
+        this.itemPath = this.root;
         this.itemKey = "$";
     }
 

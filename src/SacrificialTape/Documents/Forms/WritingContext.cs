@@ -30,8 +30,8 @@ internal sealed class WritingContext
     internal string? NameOf(StripStock stock) => this.stocks.GetValueOrDefault(stock);
 
     /// <summary>The number as its author gave it where that still means the very same, otherwise in the library's choice of unit.</summary>
-    internal Measure AsGiven(string place, string name, double number, TradeUnit canonical) =>
-        this.given.Count > 0 && this.given.TryGetValue(DocumentTree.Member(place, name), out Measure measure) && MeasureDefaults.Means(measure, number, canonical)
+    internal Measure AsGiven(string place, double number, TradeUnit canonical) =>
+        this.given.Count > 0 && this.given.TryGetValue(place, out Measure measure) && MeasureDefaults.Means(measure, number, canonical)
             ? measure
             : MeasureDefaults.Of(number, canonical);
 }

@@ -1,0 +1,80 @@
+using System.Text;
+using SacrificialTape.Inspection;
+using SacrificialTape.Quantities;
+using SacrificialTape.Rules;
+
+namespace SacrificialTape.Documents;
+
+/// <summary>The record of a job as built as a file: its plan, who laid what with which batch, what was read at every hold point, who signed.</summary>
+/// <remarks>
+/// Format: JSON with the published schema <c>as-built-1.json</c>. It carries what was read off and who signed; the
+/// findings are made again by the rules when it is read. A signature whose finding does not arise is refused.
+/// </remarks>
+public sealed record AsBuiltDocument
+{
+    /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
+    public const int Schema = 1;
+
+    /// <summary>Describes a document.</summary>
+    /// <param name="name">Name of the job.</param>
+    /// <param name="record">The record.</param>
+    /// <param name="statesRules">True to state every rule in the file; false to name the set and its fingerprint.</param>
+    /// <param name="given">Measures in the units they were read off in; may be left out.</param>
+    /// <exception cref="ArgumentException">The name is empty, or rules that are to be stated lack some of the library's.</exception>
+    public AsBuiltDocument(string name, AsBuiltRecord record, bool statesRules = false, IEnumerable<GivenMeasure>? given = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        ArgumentNullException.ThrowIfNull(record);
+        RuleReference.MustBeWhole(record.Plan.Rules, statesRules, nameof(statesRules));
+        this.Name = name;
+        this.Record = record;
+        this.StatesRules = statesRules;
+        this.Given = new ValueList<GivenMeasure>(given ?? []);
+    }
+
+    /// <summary>Name of the job.</summary>
+    public string Name { get; }
+
+    /// <summary>The record.</summary>
+    public AsBuiltRecord Record { get; }
+
+    /// <summary>True where the file states every rule, false where it names the set and its fingerprint.</summary>
+    public bool StatesRules { get; }
+
+    /// <summary>Measures in the units they were read off in, where they are not those the library would write.</summary>
+    public ValueList<GivenMeasure> Given { get; }
+
+    /// <summary>Reads a document from text.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static AsBuiltDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, ReadingLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return ReadUtf8(Encoding.UTF8.GetBytes(json), ruleSets, limits);
+    }
+
+    /// <summary>Reads a document from bytes in UTF-8.</summary>
+    /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
+    /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
+    public static AsBuiltDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, ReadingLimits? limits = null) =>
+        AsBuiltReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], limits ?? ReadingLimits.Default);
+
+    /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
+    /// <exception cref="ArgumentException">Thickness readings were judged by other rules than those of the plan, or a text holds half of a surrogate pair, which JSON cannot carry.</exception>
+    public string Write() => AsBuiltWriter.Write(this);
+
+    /// <summary>Whether two documents say the same, in whatever units.</summary>
+    /// <param name="other">The other.</param>
+    public bool Equals(AsBuiltDocument? other) => other is not null
+        && this.Name == other.Name && this.Record.Equals(other.Record) && this.StatesRules == other.StatesRules;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(this.Name, this.Record, this.StatesRules);
+
+    /// <summary>Name and record in a few words.</summary>
+    public override string ToString() => $"{this.Name}: {this.Record}";
+}

@@ -1,0 +1,23 @@
+namespace SacrificialTape.Documents;
+
+/// <summary>Writes an estimate.</summary>
+internal static class EstimateWriter
+{
+    internal static string Write(EstimateDocument document, DocumentForms forms)
+    {
+        using var json = new DocumentWriter();
+        var writer = new FormWriter(json, new WritingContext(forms, [], []), "$");
+        json.Open();
+        DocumentHeader.Write(json, EstimateReader.Kind, EstimateDocument.Schema);
+        writer.Text("library", document.Library);
+        writer.Day("on", document.Day);
+        writer.Object("results", document.Results, StatedResultsForm.Write);
+        WaiverReader.Write(json, document.Waivers);
+        writer.List("work", document.Work, LabourWorkForm.Write);
+        json.Open("job");
+        JobWriter.WriteMembers(json, document.Job, forms);
+        json.Close();
+        json.Close();
+        return json.Finish();
+    }
+}

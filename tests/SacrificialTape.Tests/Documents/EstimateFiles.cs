@@ -1,0 +1,187 @@
+using System.Text.Json;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using Json.Schema;
+using SacrificialTape.Documents;
+using static SacrificialTape.Tests.Make;
+
+namespace SacrificialTape.Tests.Documents;
+
+/// <summary>Estimates come back from their file as they went in, and tell what differs when they are worked out again.</summary>
+public sealed class EstimateFiles
+{
+    private static readonly DateOnly Day = new(2031, 5, 4);
+    private static readonly JsonSchema Published = Schema();
+
+    public static TheoryData<string, string, string, string> Slips => new()
+    {
+        { "\"on\": \"2031-05-04\"", "\"on\": \"4.5.2031\"", "$.on", "Expected year-month-day" },
+        { "\"library\": \"", "\"libary\": \"", "$", "'library' is missing" },
+        { "\"covered\": \"", "\"covered\": \"x", "$.results.lines[0].covered", "x" },
+        { "\"severity\": \"note\"", "\"severity\": \"hint\"", "$.results.lines[0].findings[0].severity", "'hint' is not known" },
+        { "\"rolls\": ", "\"rolls\": 1.", "$.results.stocks[0].rolls", "must be a whole number" },
+        { "\"earliest\": \"", "\"earliest\": \"-", "$.results.lines[0].earliest", "outside the accepted range" },
+        { "\"until\": \"2031-12-31\"", "\"until\": \"2030-12-31\"", "$.waivers[0].until", "'until' is before 'on'" },
+        { "\"firstCost\": \"", "\"firstCost\": \"about ", "$.results.firstCost", "is not an amount of money" },
+        { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168,3 mm\"", "$.job.lines[0].lay.surface.outsideDiameter", "has a comma in the number" },
+        { "\"prices\": {", "\"price\": {", "$.job.price", "'price' is not known here" },
+        { "\"document\": \"estimate\"", "\"document\": \"job\"", "$.document", "Expected 'estimate'" },
+        { "\"document\": \"job\"", "\"document\": \"rule set\"", "$.job.document", "Expected 'job'" },
+    };
+
+    private static string Whole { get; } = Small().Write();
+
+    [Property(MaxTest = 6)]
+    public Property Reading_what_was_written_gives_the_same_document() => Prop.ForAll(AnyJob.Seeds, static seed =>
+    {
+        EstimateDocument document = Any(seed);
+        string text = document.Write(AnyJob.Forms);
+        EstimateDocument read = EstimateDocument.Read(text, [TeamSet.Small], AnyJob.Forms);
+        Assert.Equal(document, read);
+        Assert.Equal(text, read.Write(AnyJob.Forms));
+        Assert.Empty(read.Differences());
+    });
+
+    [Property(MaxTest = 30)]
+    public Property A_change_is_told_or_is_another_estimate() => Prop.ForAll(AnyJob.Seeds, static seed =>
+    {
+        var random = new Random(seed);
+        int at = random.Next(Whole.Length - 1);
+        string changed = random.Next(2) == 0 ? Whole[..at] : Whole.Remove(at, 1 + random.Next(Math.Min(40, Whole.Length - at - 1)));
+        try
+        {
+            EstimateDocument read = EstimateDocument.Read(changed);
+            Assert.Equal(read, EstimateDocument.Read(read.Write()));
+        }
+        catch (DocumentException refused)
+        {
+            Assert.NotEmpty(refused.Faults);
+            Assert.All(refused.Faults, static fault => Assert.True(fault.Line >= 1 && fault.Column >= 1 && fault.Path.StartsWith('$')));
+        }
+    });
+
+    [Fact]
+    public void Whatever_is_written_fits_the_schema()
+    {
+        using var json = JsonDocument.Parse(Whole);
+        Assert.True(Published.Evaluate(json.RootElement).IsValid, Whole);
+        using var wrong = JsonDocument.Parse(Whole.Replace("\"rolls\"", "\"roles\"", StringComparison.Ordinal));
+        Assert.False(Published.Evaluate(wrong.RootElement).IsValid);
+        using var inside = JsonDocument.Parse(Whole.Replace("\"takeOff\"", "\"takeoff\"", StringComparison.Ordinal));
+        Assert.False(Published.Evaluate(inside.RootElement).IsValid);
+    }
+
+    [Theory]
+    [MemberData(nameof(Slips))]
+    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said)
+    {
+        int at = Whole.IndexOf(right, StringComparison.Ordinal);
+        Assert.True(at >= 0, right + " does not stand in the file.");
+        string text = string.Concat(Whole.AsSpan(0, at), wrong, Whole.AsSpan(at + right.Length));
+        DocumentException refused = Assert.Throws<DocumentException>(() => EstimateDocument.Read(text));
+        Assert.Single(refused.Faults, fault => fault.Path == path && fault.Message.Contains(said, StringComparison.Ordinal));
+    }
+
+    // By hand: each change of a stated result is told, at its place, and nothing else.
+    [Fact]
+    public void What_differs_is_told()
+    {
+        StatedResults stated = Small().Results;
+        StatedLine line = stated.Lines[0];
+        Assert.Equal("line 'A', strip", Moved($"\"strip\": \"{Shown("strip")}\"", "\"strip\": \"7 m\"").Place);
+        Assert.Equal("line 'A', life holds", Moved("\"lifeHolds\": true,", string.Empty).Place);
+        EstimateDifference rolls = Moved($"\"rolls\": {stated.Stocks[0].Rolls}", $"\"rolls\": {stated.Stocks[0].Rolls + 1}");
+        Assert.Equal(("stock 'stock 1', rolls", $"{stated.Stocks[0].Rolls + 1}", $"{stated.Stocks[0].Rolls}"), (rolls.Place, rolls.Stated, rolls.Now));
+        EstimateDifference severity = Moved("\"severity\": \"note\"", "\"severity\": \"stop\"", 2);
+        Assert.Equal("line 'A', finding", severity.Place);
+        Assert.StartsWith("Stop [", severity.Stated, StringComparison.Ordinal);
+        Assert.Equal("job, first cost", Moved($"\"firstCost\": \"{Shown("firstCost")}\"", "\"firstCost\": \"1 EUR\"").Place);
+
+        // What is said of a finding may be worded anew without a difference; a last digit too.
+        Assert.Empty(EstimateDocument.Read(Whole.Replace(line.Findings[0].Message, "worded anew", StringComparison.Ordinal)).Differences());
+        Assert.Empty(EstimateDocument.Read(Whole.Replace($"\"covered\": \"{Shown("covered")}\"", $"\"covered\": \"{UnitConversions.SquareMeters(line.Covered.ToArea()) * (1 + 1e-12):R} m2\"", StringComparison.Ordinal)).Differences());
+
+        // A line that the file states and the job does not have.
+        ValueList<EstimateDifference> renamed = EstimateDocument.Read(Replaced("\"tag\": \"A\"", "\"tag\": \"B\"")).Differences();
+        Assert.Equal(["line 'B'", "line 'A'"], renamed.Take(2).Select(static one => one.Place));
+    }
+
+    [Fact]
+    public void What_was_costed_comes_back_too()
+    {
+        EstimateDocument read = EstimateDocument.Read(Whole);
+        Assert.Equal(Small(), read);
+        Assert.Equal(Whole, read.Write());
+        Assert.Empty(read.Differences());
+
+        // Half an hour a square metre at 45 EUR, and rolls at 80.50 EUR.
+        decimal byHand = (80.50m * read.Results.Stocks[0].Rolls) + (decimal)(Math.PI * 0.1683 * 3 * 0.5 * 45);
+        Assert.True(Math.Abs(byHand - read.Results.FirstCost!.Value.Amount) < 1e-6m, $"{byHand}, {read.Results.FirstCost}");
+    }
+
+    [Fact]
+    public void Work_without_prices_is_refused()
+    {
+        var job = new JobDocument(Small().Job.Job);
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new EstimateDocument(job, Day, Small().Work));
+        Assert.Contains("no prices", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Units_of_the_job_stay_as_given()
+    {
+        string text = Whole.Replace("\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"0.1683 m\"", StringComparison.Ordinal);
+        EstimateDocument read = EstimateDocument.Read(text);
+        Assert.Equal(text, read.Write());
+        Assert.Empty(read.Differences());
+    }
+
+    private static EstimateDocument Any(int seed)
+    {
+        JobDocument job = AnyJob.Make(seed);
+        LabourWork[] work = job.Prices is { } prices && job.Job.Estimate().TakeOff.Stocks.All(stock => prices.Rolls.Any(roll => roll.Stock.Equals(stock.Stock)))
+            ? [new LabourWork(new LabourKind(StripPurpose.Ring, ApplicationMethod.ByHand, "pipe"), Area.FromSquareMeters(3.3), Length.FromMeters(70.07), 17)]
+            : [];
+        return new EstimateDocument(job, Day, work, [new Waiver(RuleIds.MinimumLap, "somewhere", "why", "who", Day, Day.AddDays(seed % 7))]);
+    }
+
+    private static EstimateDocument Small()
+    {
+        var stock = new StripStock(new Tape(new Foil(Mm(0.1)), new Adhesive(Mm(0.025))), Mm(100), Length.FromMeters(50));
+        var pipe = new StraightPipe(Mm(168.3), Length.FromMeters(3));
+        var lay = new RingLay(pipe, stock, Mm(15));
+        var line = new SurveyLine("A", lay, ZincExposure.FromCategory(CorrosivityCategory.C3), Lifetime.Of(UnitsNet.Duration.FromYears365(20)));
+        var kind = new LabourKind(StripPurpose.Ring, ApplicationMethod.ByHand, "pipe");
+        var prices = new CostPrices(
+            [new RollPrice(stock, new Money(80.50m, "EUR"))],
+            new LabourRate(new Money(45, "EUR")),
+            [new LabourNorm(kind, LabourMeasure.Area, UnitsNet.Duration.FromHours(0.5))],
+            [],
+            []);
+        var job = new Job("j", [line], TakeOffChoices.FromRules(RuleSet.Default, Contingency.FromFraction(0.05)));
+        return new EstimateDocument(new JobDocument(job, prices), Day, [LabourWork.Of(lay, kind)], [new Waiver(RuleIds.NoPublishedLife, "A", "agreed with the owner", "P. Erson", Day, new DateOnly(2031, 12, 31))]);
+    }
+
+    private static EstimateDifference Moved(string from, string to, int times = 1) =>
+        EstimateDocument.Read(Replaced(from, to)).Differences() is { } all && all.Count == times ? all[0] : throw new InvalidOperationException($"{from} to {to}: {string.Join("; ", EstimateDocument.Read(Replaced(from, to)).Differences())}");
+
+    private static string Replaced(string from, string to)
+    {
+        int at = Whole.IndexOf(from, StringComparison.Ordinal);
+        Assert.True(at >= 0, from + " does not stand in the file.");
+        return string.Concat(Whole.AsSpan(0, at), to, Whole.AsSpan(at + from.Length));
+    }
+
+    private static string Shown(string member)
+    {
+        int at = Whole.IndexOf($"\"{member}\": \"", StringComparison.Ordinal) + member.Length + 5;
+        return Whole[at..Whole.IndexOf('"', at)];
+    }
+
+    private static JsonSchema Schema()
+    {
+        _ = JobSchema.Published; // the schema of the job is referred to by its address
+        return JsonSchema.FromFile(Path.Combine(AppContext.BaseDirectory, "schemas", "estimate-1.json"));
+    }
+}
