@@ -1,4 +1,5 @@
 using SacrificialTape.Documents;
+using SacrificialTape.Inspection;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Surfaces;
@@ -68,6 +69,42 @@ public static class ExchangeJobsPage
         string again = works.Write();
         Console.WriteLine(JobDocument.Read(again) == works);
         Console.WriteLine(string.Join('\n', again.Split('\n').Where(static line => line.Contains("outsideDiameter") || line.Contains("contingency"))));
+        #endregion
+    }
+
+    public static void Estimate()
+    {
+        string json = Json;
+        #region estimate
+        var estimate = new EstimateDocument(JobDocument.Read(json), new DateOnly(2031, 5, 4));
+        string file = estimate.Write();
+
+        // Years later, perhaps with another version of the library:
+        EstimateDocument kept = EstimateDocument.Read(file);
+        Console.WriteLine(kept.Results.Lines[0]);
+        Console.WriteLine($"{kept.Differences().Count} difference(s)");
+
+        EstimateDocument other = EstimateDocument.Read(file.Replace("\"rolls\": 2", "\"rolls\": 3", StringComparison.Ordinal));
+        Console.WriteLine(other.Differences()[0]);
+        #endregion
+    }
+
+    public static void AsBuilt()
+    {
+        string json = Json;
+        #region as-built
+        InspectionPlan plan = JobDocument.Read(json).Job.Estimate().PlanInspection();
+        var morning = new DateTimeOffset(2031, 5, 4, 9, 30, 0, TimeSpan.FromHours(2));
+        var line = new AsBuiltLine(
+            "H2-017", "A. Person", morning, [new TapeBatch("B-117", null, new DateOnly(2031, 12, 31), null, null)],
+            [HoldPointReading.OfLaps(Length.FromMillimeters(6), null, "C. Person", morning), HoldPointReading.OfRollDown(true, "C. Person", morning)]);
+        var record = new AsBuiltRecord(plan, [line]);
+        record = record.Sign(record.OpenFindings.First(static one => one.Rule.Id == Rules.RuleIds.MinimumLap), "C. Person", morning, "laid again at once");
+
+        string file = new AsBuiltDocument("Invented works, hall 2", record).Write();
+        AsBuiltDocument read = AsBuiltDocument.Read(file);
+        Console.WriteLine(read);
+        Console.WriteLine(read.Record.Signatures[0]);
         #endregion
     }
 

@@ -45,7 +45,7 @@ public sealed record StatedLine
     public ValueList<StatedFinding> Findings { get; }
 
     /// <summary>Tag, strip and life in a few words.</summary>
-    public override string ToString() => $"{this.Tag}: {this.StripLength} of strip, {this.Earliest} to {this.Latest}, {this.Findings.Count} finding(s)";
+    public override string ToString() => $"{this.Tag}: {MeasureText.Write(this.StripLength.In(TradeUnit.Meter), TradeUnit.Meter, 6)} of strip, {this.Earliest} to {this.Latest}, {this.Findings.Count} finding(s)";
 
     internal static StatedLine Of(LineEstimate line)
     {
