@@ -1,4 +1,5 @@
 using System.Globalization;
+using SacrificialTape.Documents;
 using SacrificialTape.Exposure;
 using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
@@ -35,6 +36,17 @@ Expect("rolls", 1, estimate.TakeOff.Stocks[0].Rolls, 0);
 Expect("zinc bought, kg", 50 * 0.1 * 0.0001 * 7140, estimate.TakeOff.ZincBought.Kilograms, 1e-9);
 Expect("workings, steps", 1, lay.ShowWorkings().Steps.Count > 5 ? 1 : 0, 0);
 Expect("findings without a basis", 0, estimate.Findings.Count(finding => finding.Rule.Basis.ToString().Length == 0), 0);
+
+// Files: there and back without a bit lost, also where code is compiled ahead of time.
+var job = new JobDocument(estimate.Job, notes: [new JobNote("invented", "A-1")]);
+Expect("job there and back", 1, JobDocument.Read(job.Write()).Equals(job) ? 1 : 0, 0);
+var kept = new EstimateDocument(job, new DateOnly(2031, 5, 4));
+EstimateDocument read = EstimateDocument.Read(kept.Write());
+Expect("estimate there and back", 1, read.Equals(kept) ? 1 : 0, 0);
+Expect("results that differ when worked out again", 0, read.Differences().Count, 0);
+RuleSetDocument rules = RuleSetDocument.Read(RuleSetDocument.Reference.Write());
+Expect("rules there and back", 1, rules.Rules.Fingerprint == RuleSet.Default.Fingerprint ? 1 : 0, 0);
+Expect("published cases that do not agree", 0, rules.Verify().Results.Count(result => !result.Agrees), 0);
 
 Console.WriteLine(wrong == 0 ? "consumer: all right" : $"consumer: {wrong} wrong");
 return wrong;
