@@ -10,10 +10,8 @@ namespace SacrificialTape.Documents;
 /// <param name="Members">The members of an object by name.</param>
 /// <param name="Items">The items of an array.</param>
 internal sealed record DocumentNode(
-    JsonValueKind Kind, DocumentPlace Place, long Offset, string Text, IReadOnlyDictionary<string, DocumentNode> Members, IReadOnlyList<DocumentNode> Items)
+    JsonValueKind Kind, DocumentPlace Place, long Offset, string Text, DocumentMembers Members, IReadOnlyList<DocumentNode> Items)
 {
-    internal static readonly IReadOnlyDictionary<string, DocumentNode> NoMembers = new Dictionary<string, DocumentNode>(0);
-
     internal static readonly IReadOnlyList<DocumentNode> NoItems = [];
 
     /// <summary>Its place in the structure as faults show it.</summary>

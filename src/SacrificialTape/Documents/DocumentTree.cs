@@ -20,7 +20,7 @@ internal static class DocumentTree
         try
         {
             reader.Read();
-            DocumentNode root = Value(ref reader, ref place, limits, faults);
+            DocumentNode root = Value(ref reader, ref place, new MemberNames(), limits, faults);
             place = DocumentPlace.Root;
             reader.Read(); // anything after the value is a fault of the text
             return root;
@@ -38,7 +38,7 @@ internal static class DocumentTree
         }
     }
 
-    private static DocumentNode Value(ref Utf8JsonReader reader, ref DocumentPlace place, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Value(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, ReadingLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
         long offset = reader.TokenStartIndex;
@@ -46,10 +46,10 @@ internal static class DocumentTree
         {
             case JsonTokenType.StartObject:
                 Deeper(reader.CurrentDepth, own, offset, limits, faults);
-                return Object(ref reader, ref place, offset, limits, faults);
+                return Object(ref reader, ref place, names, offset, limits, faults);
             case JsonTokenType.StartArray:
                 Deeper(reader.CurrentDepth, own, offset, limits, faults);
-                return Array(ref reader, ref place, offset, limits, faults);
+                return Array(ref reader, ref place, names, offset, limits, faults);
             case JsonTokenType.String:
                 return Leaf(JsonValueKind.String, own, offset, reader.GetString()!);
             case JsonTokenType.Number:
@@ -61,17 +61,17 @@ internal static class DocumentTree
         }
     }
 
-    private static DocumentNode Object(ref Utf8JsonReader reader, ref DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Object(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, ReadingLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
-        var members = new Dictionary<string, DocumentNode>(StringComparer.Ordinal);
+        var members = new DocumentMembers();
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
             long nameOffset = reader.TokenStartIndex;
-            string name = reader.GetString()!;
+            string name = names.Of(ref reader);
             place = new DocumentPlace(own, name, 0);
             reader.Read();
-            DocumentNode value = Value(ref reader, ref place, limits, faults);
+            DocumentNode value = Value(ref reader, ref place, names, limits, faults);
             if (!members.TryAdd(name, value))
             {
                 faults.Add(nameOffset, value.Path, $"'{Short(name)}' stands twice in this object.");
@@ -82,22 +82,22 @@ internal static class DocumentTree
         return new DocumentNode(JsonValueKind.Object, own, offset, string.Empty, members, DocumentNode.NoItems);
     }
 
-    private static DocumentNode Array(ref Utf8JsonReader reader, ref DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Array(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, ReadingLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
         var items = new List<DocumentNode>();
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
             place = new DocumentPlace(own, null, items.Count);
-            items.Add(Value(ref reader, ref place, limits, faults));
+            items.Add(Value(ref reader, ref place, names, limits, faults));
         }
 
         place = own;
-        return new DocumentNode(JsonValueKind.Array, own, offset, string.Empty, DocumentNode.NoMembers, items);
+        return new DocumentNode(JsonValueKind.Array, own, offset, string.Empty, DocumentMembers.None, items);
     }
 
     private static DocumentNode Leaf(JsonValueKind kind, DocumentPlace place, long offset, string text) =>
-        new(kind, place, offset, text, DocumentNode.NoMembers, DocumentNode.NoItems);
+        new(kind, place, offset, text, DocumentMembers.None, DocumentNode.NoItems);
 
     private static void Deeper(int depth, DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
     {

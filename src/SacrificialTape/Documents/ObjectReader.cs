@@ -13,7 +13,9 @@ internal sealed class ObjectReader
     private static readonly string[] TimeFormats = ["yyyy-MM-dd'T'HH:mmzzz", DocumentWriter.TimeFormat];
 
     private readonly FaultList faults;
-    private readonly HashSet<string> asked = new(StringComparer.Ordinal);
+
+    // Some twenty names at most, each given by the code that reads: a walk is quicker than a table.
+    private readonly List<string> asked = [];
 
     private ObjectReader(DocumentNode node, FaultList faults)
     {
@@ -37,14 +39,14 @@ internal sealed class ObjectReader
 
     internal bool Has(string name)
     {
-        this.asked.Add(name);
+        this.Ask(name);
         return this.Node.Members.ContainsKey(name);
     }
 
     /// <summary>The member, or null without a fault.</summary>
     internal DocumentNode? Optional(string name)
     {
-        this.asked.Add(name);
+        this.Ask(name);
         return this.Node.Members.GetValueOrDefault(name);
     }
 
@@ -144,6 +146,14 @@ internal sealed class ObjectReader
             {
                 this.faults.Add(member, $"'{DocumentTree.Short(name)}' is not known here. Expected {string.Join(", ", this.asked.Order(StringComparer.Ordinal))}.");
             }
+        }
+    }
+
+    private void Ask(string name)
+    {
+        if (!this.asked.Contains(name))
+        {
+            this.asked.Add(name);
         }
     }
 

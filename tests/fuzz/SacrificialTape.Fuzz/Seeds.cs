@@ -58,7 +58,7 @@ internal static class Seeds
 
     private static ReadingSet Readings()
     {
-        FoilReading[] readings = [.. new[] { 80, 85, 90 }.Select(static um =>
+        ValueList<FoilReading> readings = [.. new[] { 80, 85, 90 }.Select(static um =>
             FoilReading.Measured(Length.FromMicrometers(um), new ReadingPreparation(true, Length.FromMicrometers(5), "n")))];
         return new ReadingSet("A", new DateOnly(2031, 5, 4), "b", "c", new FoilReadings(new Foil(Length.FromMicrometers(100)), readings, Probability.FromFraction(0.05)));
     }
