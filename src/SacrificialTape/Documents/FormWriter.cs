@@ -178,7 +178,7 @@ public sealed class FormWriter
     }
 
     internal void Number(string name, double number, TradeUnit canonical) =>
-        this.json.Measure(name, this.Context.AsGiven(DocumentTree.Member(this.Place, name), number, canonical));
+        this.json.Measure(name, this.Context.AsGiven(this.Place, name, number, canonical));
 
     internal void Numbers(string name, IEnumerable<double> numbers, TradeUnit canonical)
     {
@@ -187,7 +187,7 @@ public sealed class FormWriter
         int at = 0;
         foreach (double number in numbers)
         {
-            this.json.Item(MeasureText.Exact(this.Context.AsGiven(FormattableString.Invariant($"{place}[{at++}]"), number, canonical)));
+            this.json.Item(MeasureText.Exact(this.Context.AsGiven(FormattableString.Invariant($"{place}[{at++}]"), null, number, canonical)));
         }
 
         this.json.CloseList();

@@ -29,9 +29,9 @@ internal sealed class WritingContext
 
     internal string? NameOf(StripStock stock) => this.stocks.GetValueOrDefault(stock);
 
-    /// <summary>The number as its author gave it where that still means the very same, otherwise in the library's choice of unit.</summary>
-    internal Measure AsGiven(string place, double number, TradeUnit canonical) =>
-        this.given.Count > 0 && this.given.TryGetValue(place, out Measure measure) && MeasureDefaults.Means(measure, number, canonical)
+    /// <summary>A number at a place, or at a member of it, as its author gave it where that still means the very same, otherwise in the library's choice of unit.</summary>
+    internal Measure AsGiven(string place, string? name, double number, TradeUnit canonical) =>
+        this.given.Count > 0 && this.given.TryGetValue(name is null ? place : DocumentTree.Member(place, name), out Measure measure) && MeasureDefaults.Means(measure, number, canonical)
             ? measure
             : MeasureDefaults.Of(number, canonical);
 }
