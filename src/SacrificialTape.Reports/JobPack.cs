@@ -12,6 +12,7 @@ namespace SacrificialTape.Reports;
 /// there only; sentences that come from rules and crew steps state metric numbers as the rule set does. The same estimate
 /// and options give the same text, byte for byte.
 /// </remarks>
+/// <example><code source="JobPackPage.cs" region="pack" /></example>
 public sealed record JobPack
 {
     private readonly PackPage page;

@@ -2,6 +2,7 @@ namespace SacrificialTape.Reports;
 
 /// <summary>A drawing as SVG, with words for those who do not see it.</summary>
 /// <remarks>Colours differ in grey too, and nothing is told by colour alone. The same input gives the same text, byte for byte.</remarks>
+/// <example><code source="JobPackPage.cs" region="draw" /></example>
 public sealed partial record Picture
 {
     internal Picture(string title, string description, string svg)

@@ -9,6 +9,7 @@ namespace SacrificialTape.Sweeps;
 /// A row depends on the design and its number alone, and summaries join without rounding: slices joined are the whole, and the number
 /// of threads changes no bit. On a machine with other vector instructions the last digits of a model may differ.
 /// </remarks>
+/// <example><code source="SweepsPage.cs" region="uncertain" /></example>
 public sealed class Study
 {
     // Enough rows to outweigh the start of a block, few enough for the nearest cache.

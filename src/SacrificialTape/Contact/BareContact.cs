@@ -10,6 +10,7 @@ namespace SacrificialTape.Contact;
 /// Covered area: more than 0, at least the area of all windows. The figure of the trade applies to any one square metre;
 /// from a count of windows only the average can be judged, and <see cref="Judge"/> says so.
 /// </remarks>
+/// <example><code source="ContactPage.cs" region="windows" /></example>
 public sealed record BareContact : IHasWorkings
 {
     private readonly StoredNumber coveredM2;

@@ -10,6 +10,7 @@ namespace SacrificialTape.Costing;
 /// whose life does not divide the study period leaves something unused at the end; no worth is counted for it unless a
 /// later cost of the option says so, hence a study period that all lives divide compares fairest.
 /// </remarks>
+/// <example><code source="CostPage.cs" region="compare" /></example>
 public sealed record CostComparison : IHasWorkings
 {
     private readonly StoredNumber studyYears;

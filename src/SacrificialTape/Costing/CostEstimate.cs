@@ -11,6 +11,7 @@ namespace SacrificialTape.Costing;
 /// <para>Amounts are exact decimals: quantities in double are taken to 15 significant digits. <see cref="ToLedger()"/>
 /// rounds line by line to what can be paid.</para>
 /// </remarks>
+/// <example><code source="CostPage.cs" region="estimate" /></example>
 public sealed record CostEstimate : IHasWorkings
 {
     private readonly StoredNumber squareMeters;

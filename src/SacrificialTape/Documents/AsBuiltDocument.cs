@@ -10,6 +10,7 @@ namespace SacrificialTape.Documents;
 /// Format: JSON with the published schema <c>as-built-1.json</c>. It carries what was read off and who signed; the
 /// findings are made again by the rules when it is read. A signature whose finding does not arise is refused.
 /// </remarks>
+/// <example><code source="ExchangeJobsPage.cs" region="as-built" /></example>
 public sealed record AsBuiltDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>

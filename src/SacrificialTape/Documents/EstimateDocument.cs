@@ -12,6 +12,7 @@ namespace SacrificialTape.Documents;
 /// results in it; whoever reads it with the library can work the job out again and see what differs.</para>
 /// <para>Reading works nothing out: a file that states an enormous job costs no more than its own length.</para>
 /// </remarks>
+/// <example><code source="ExchangeJobsPage.cs" region="estimate" /></example>
 public sealed record EstimateDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>

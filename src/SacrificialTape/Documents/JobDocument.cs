@@ -12,6 +12,7 @@ namespace SacrificialTape.Documents;
 /// whole numbers. What is read and written again says the same to the last bit, in the units its author used.</para>
 /// <para>Equality: job, stocks with their names, prices and notes. In which units they were given does not count.</para>
 /// </remarks>
+/// <example><code source="ExchangeJobsPage.cs" region="read" /></example>
 public sealed record JobDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>

@@ -13,6 +13,7 @@ namespace SacrificialTape.Documents;
 /// year-month-day, every rule that differs says on what it rests.</para>
 /// <para>Approvals, waivers and cases stand beside the rules and outside <see cref="RuleSet.Fingerprint"/>.</para>
 /// </remarks>
+/// <example><code source="ShareARuleSetPage.cs" region="read" /></example>
 public sealed record RuleSetDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>

@@ -4,6 +4,7 @@ namespace SacrificialTape.Documents;
 
 /// <summary>Runs verification cases against the library in use.</summary>
 /// <remarks>A case that cannot be asked, because its calculation is unknown or its inputs do not fit, does not agree.</remarks>
+/// <example><code source="ShareARuleSetPage.cs" region="verify" /></example>
 public sealed record Verification
 {
     private Verification(ValueList<CaseResult> results) => this.Results = results;

@@ -9,6 +9,7 @@ namespace SacrificialTape.Inspection;
 /// A line of the plan that is not in the record, and a hold point without a reading, are findings. A signature takes a
 /// finding off the open list and never out of the record.
 /// </remarks>
+/// <example><code source="InspectionPlanPage.cs" region="as-built" /></example>
 public sealed record AsBuiltRecord
 {
     /// <summary>Makes a record without signatures.</summary>

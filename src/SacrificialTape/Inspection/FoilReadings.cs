@@ -15,6 +15,7 @@ namespace SacrificialTape.Inspection;
 /// outliers close together can hide each other; and a thin spot may be the very thing to find. So nothing is dropped: both
 /// statistics are given, and the choice is the user's.</para>
 /// </remarks>
+/// <example><code source="ReadingsToLifePage.cs" region="readings" /></example>
 public sealed record FoilReadings : IHasWorkings
 {
     /// <summary>Judgement: adhesive on thin foil adds a third, a layer missed doubles.</summary>

@@ -10,6 +10,7 @@ namespace SacrificialTape.Inspection;
 /// The order is the trade's: a trial patch first, then clean, contact windows, welds, the main lay, roll down, creases and
 /// bubbles, the way the ends face; last, thickness readings where a scheme was chosen. Sampling schemes are paint documents.
 /// </remarks>
+/// <example><code source="InspectionPlanPage.cs" region="plan" /></example>
 public sealed record InspectionPlan
 {
     /// <summary>Makes a plan.</summary>

@@ -12,6 +12,7 @@ namespace SacrificialTape.Inspection;
 /// <para>The margin is the clear distance from the edge of the cut-out to the edge of the patch, at the place where it is
 /// least. Growing the axes of an oval cut-out by the margin is not enough: the clear distance is then less between the axes.</para>
 /// </remarks>
+/// <example><code source="PatchesAndRepairPage.cs" region="smallest" /></example>
 public sealed record OvalPatch : IHasWorkings
 {
     private static readonly AcceptedRange Accepted = AcceptedRange.Between(0.1, 100_000, "mm");

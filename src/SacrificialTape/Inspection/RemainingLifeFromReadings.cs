@@ -18,6 +18,7 @@ namespace SacrificialTape.Inspection;
 /// <para>It is the life of the layer that was read. Layers under it begin anew when it is gone. A life that rests on no loss
 /// is undetermined: null, never endless.</para>
 /// </remarks>
+/// <example><code source="ReadingsToLifePage.cs" region="life" /></example>
 public sealed record RemainingLifeFromReadings : IHasWorkings
 {
     private readonly StoredNumber ageYears;

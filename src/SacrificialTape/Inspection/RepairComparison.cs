@@ -14,6 +14,7 @@ namespace SacrificialTape.Inspection;
 /// spread over its life as an equivalent annual cost. While a year on patches costs less than a year on new tape, rewrapping
 /// waits.
 /// </remarks>
+/// <example><code source="PatchesAndRepairPage.cs" region="patch-or-rewrap" /></example>
 public sealed record RepairComparison : IHasWorkings
 {
     private readonly StoredNumber coveredM2;

@@ -20,6 +20,7 @@ namespace SacrificialTape.Jobs;
 /// <para>Cost is what is paid at the start for this line alone: with other lines on the same rolls the sum can be
 /// smaller. It is no sum over the life: see <see cref="CostComparison"/> for that.</para>
 /// </remarks>
+/// <example><code source="ChoicePage.cs" region="choose" /></example>
 public sealed record TapeChoice
 {
     private TapeChoice(LineNeeds needs, ChoiceOptions options, AcceptedLay[] accepted, RejectedLay[] rejected)

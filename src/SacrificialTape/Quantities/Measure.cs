@@ -14,6 +14,7 @@ namespace SacrificialTape.Quantities;
 /// <para>Equality: 15 significant digits of the canonical number, so 10 mm, 1 cm and 0.01 m are one value. A
 /// <c>default</c> value is unset and says so when read.</para>
 /// </remarks>
+/// <example><code source="PrecisionPage.cs" region="text" /></example>
 public readonly struct Measure : IEquatable<Measure>, ISpanParsable<Measure>
 {
     private readonly StoredNumber number;

@@ -2,6 +2,7 @@ namespace SacrificialTape.Rules;
 
 /// <summary>Somebody's word that a finding may stand: which rule, where, why, who, when.</summary>
 /// <remarks>A waiver hides nothing. The finding stays, with the waiver beside it. A finding of severity Stop can be waived too, and is shown.</remarks>
+/// <example><code source="ShareARuleSetPage.cs" region="waive" /></example>
 public sealed record Waiver
 {
     /// <summary>Describes a waiver.</summary>

@@ -6,6 +6,7 @@ using UnitsNet;
 namespace SacrificialTape.ServiceLife;
 
 /// <summary>Foil and layers for a life that is to be reached with a confidence: the inverse of <see cref="LifeDistribution"/>.</summary>
+/// <example><code source="LifeWithUncertaintyPage.cs" region="design" /></example>
 public sealed record LifeDesign
 {
     private const double ThinnestUm = 5;

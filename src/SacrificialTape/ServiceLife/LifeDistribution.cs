@@ -13,6 +13,7 @@ namespace SacrificialTape.ServiceLife;
 /// <para>There is no mean life: a few places with next to no corrosion last for centuries and pull the mean far above the
 /// median, so that fewer than half of all lives reach it. Ask for the life that is reached with a confidence.</para>
 /// </remarks>
+/// <example><code source="LifeWithUncertaintyPage.cs" region="all-uncertain" /></example>
 public sealed record LifeDistribution : IHasWorkings
 {
     private const double Surest = 0.999999;

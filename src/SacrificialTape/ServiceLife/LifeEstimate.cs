@@ -16,6 +16,7 @@ namespace SacrificialTape.ServiceLife;
 /// <para>It is the life of the zinc by its own corrosion. Bare steel beside it draws on it too, and no published life of
 /// foil on adhesive was found: <see cref="Judge"/> says so.</para>
 /// </remarks>
+/// <example><code source="ZincLifePage.cs" region="both-laws" /></example>
 public sealed record LifeEstimate : IHasWorkings
 {
     internal const int MostLayers = 100;

@@ -12,6 +12,7 @@ namespace SacrificialTape.SiteConditions;
 /// <para>A gap in the log, a value that was not read, and the hours before its start and after its end are not known, and
 /// no hour that leans on them is in a window. Where both hold, unfit goes before not known.</para>
 /// </remarks>
+/// <example><code source="WorkWindowsPage.cs" region="day" /></example>
 public sealed record WorkWindows
 {
     /// <summary>Finds the windows.</summary>

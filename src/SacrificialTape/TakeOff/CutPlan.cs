@@ -12,6 +12,7 @@ namespace SacrificialTape.TakeOff;
 /// not of all plans; <see cref="ProvedMinimal"/> says when it is known that none takes fewer rolls. Lengths are counted
 /// in whole micrometres. Equal pieces in any order give the same plan.
 /// </remarks>
+/// <example><code source="CutPlanPage.cs" region="cut-list" /></example>
 public sealed record CutPlan : IHasWorkings
 {
     private readonly WholePieceBound wholePieces;

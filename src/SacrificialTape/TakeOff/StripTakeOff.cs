@@ -14,6 +14,7 @@ namespace SacrificialTape.TakeOff;
 /// <see cref="StockTakeOff.LeastRolls"/> for how far from the best it can be at most, and
 /// <see cref="StockTakeOff.PlanCuts"/> for the cut list.
 /// </remarks>
+/// <example><code source="TakeOffPage.cs" region="ledger" /></example>
 public sealed record StripTakeOff : IHasWorkings
 {
     private const double MostRolls = 10_000_000;

@@ -13,6 +13,7 @@ namespace SacrificialTape.Wrapping;
 /// are pieces of circumference plus end lap each. Layers everywhere count the ends and the wander of the hand: an exact
 /// half lap is one layer, since the next turn may wander off the edge of the last but one.
 /// </remarks>
+/// <example><code source="SpiralLayPage.cs" region="three-statements" /></example>
 public sealed record SpiralLay : ILay, IPlacedStrips
 {
     private readonly StraightPipe pipe;
