@@ -12,7 +12,7 @@ internal static class HtmlPage
     private const string Style =
         """
         :root { color-scheme: light; }
-        body { font: 16px/1.45 system-ui, sans-serif; color: #111; background: #fff; margin: 0 auto; padding: 1.5rem; max-width: 84rem; }
+        body { font: 16px/1.45 system-ui, sans-serif; overflow-wrap: break-word; color: #111; background: #fff; margin: 0 auto; padding: 1.5rem; max-width: 84rem; }
         h1 { font-size: 1.7rem; margin: 0 0 .3rem; } h2 { font-size: 1.3rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #111; }
         h3 { font-size: 1.05rem; margin: 1.4rem 0 .4rem; }
         nav ul { columns: 2; padding-left: 1.2rem; } a { color: #00457c; }
@@ -30,7 +30,8 @@ internal static class HtmlPage
         @media print {
           body { font-size: 10pt; padding: 0; max-width: none; } nav { display: none; } .sheet { overflow: visible; }
           .new-sheet { break-before: page; } h2, h3, caption { break-after: avoid; } tr, figure, .caution, li { break-inside: avoid; }
-          thead { display: table-header-group; } table { font-size: 8.5pt; }
+          thead { display: table-header-group; } table { font-size: 8pt; } th, td { padding: .1rem .25rem; }
+          thead th, thead th.n, tbody th { white-space: normal; hyphens: auto; overflow-wrap: anywhere; }
         }
         """;
 
