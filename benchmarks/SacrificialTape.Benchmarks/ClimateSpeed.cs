@@ -8,6 +8,7 @@ using SacrificialTape.ServiceLife;
 using SacrificialTape.Sweeps;
 using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Batch;
+using SacrificialTape.Sweeps.Grids;
 using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Benchmarks;
@@ -92,6 +93,50 @@ internal static class ClimateSpeed
         Say("two-threads", Median(two));
         Say("within-share", within / rows);
         Say("scalar-difference", worst);
+        return 0;
+    }
+
+    /// <summary>Lives of every climate with every tape, factor by factor and row by row.</summary>
+    internal static int Grid(int climates, int tapes, int rounds, string file)
+    {
+        var study = new FactoredStudy(
+            [
+                new GridFactor("climate",
+                [
+                    new("temperature", "degC", new ListedValues(Spread(climates, 1, -10, 25))),
+                    new("humidity", "%", new ListedValues(Spread(climates, 2, 40, 90))),
+                    new("sulfur", "mg/(m2.d)", new ListedValues(Spread(climates, 3, 1, 120))),
+                    new("chloride", "mg/(m2.d)", new ListedValues(Spread(climates, 4, 1, 700))),
+                ]),
+                new GridFactor(new SweepInput("zinc", "um", new ListedValues(Spread(tapes, 5, 20, 200)))),
+            ],
+            [
+                new(["temperature", "humidity", "sulfur", "chloride"], ["rate"], static (rows, answers) =>
+                    FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], answers["rate"])),
+                new(["zinc", "rate"], ["life"], static (rows, answers) =>
+                    LifeRows.PowerLaw(rows["zinc"], rows["rate"], Exponent, answers["life"])),
+            ]);
+        int all = climates * tapes;
+        AnswerBlock factored = study.Work(0, all);
+        AnswerBlock plain = study.WorkRowByRow(0, all);
+        if (!factored["life"].SequenceEqual(plain["life"]))
+        {
+            Console.Error.WriteLine("Factor by factor and row by row do not have the same bits.");
+            return 1;
+        }
+
+        // Into the same memory each time: a block of a million rows costs more than its rows.
+        var byFactor = new List<double>();
+        var byRow = new List<double>();
+        for (int round = 0; round < rounds; round++)
+        {
+            byFactor.Add(Processor(() => study.WorkInto(factored, 0, all), all));
+            byRow.Add(Processor(() => study.WorkRowByRow(0, all), all));
+        }
+
+        File.WriteAllBytes(file, MemoryMarshal.AsBytes(factored["life"]));
+        Say("grid-factored", Median(byFactor));
+        Say("grid-row-by-row", Median(byRow));
         return 0;
     }
 

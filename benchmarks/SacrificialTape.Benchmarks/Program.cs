@@ -47,6 +47,15 @@ if (args is ["climate", var climateRows, var rounds, var answers])
         answers);
 }
 
+if (args is ["climate-grid", var climates, var tapes, var gridRounds, var gridAnswers])
+{
+    return ClimateSpeed.Grid(
+        int.Parse(climates, System.Globalization.CultureInfo.InvariantCulture),
+        int.Parse(tapes, System.Globalization.CultureInfo.InvariantCulture),
+        int.Parse(gridRounds, System.Globalization.CultureInfo.InvariantCulture),
+        gridAnswers);
+}
+
 if (args is ["study", var studyRows])
 {
     return ClimateSpeed.Study(long.Parse(studyRows, System.Globalization.CultureInfo.InvariantCulture));

@@ -16,6 +16,29 @@ def inputs(rows):
             spread(rows, 5, 20, 200))
 
 
+def run_grid(name, work):
+    """Times work(climate columns, zinc, life): life of every climate with every tape, and holds it against the C# entry."""
+    climates, tapes, rounds, file = int(sys.argv[1]), int(sys.argv[2]), int(sys.argv[3]), sys.argv[4]
+    columns, zinc = inputs(climates)[:4], inputs(tapes)[4]
+    life = np.empty((climates, tapes))
+    work(columns, zinc, life)
+    times = []
+    for _ in range(rounds):
+        start = time.process_time()
+        work(columns, zinc, life)
+        times.append((time.process_time() - start) / life.size * 1e9)
+    check(name, life.ravel(), file)
+    print(name, sorted(times)[rounds // 2])
+
+
+def check(name, life, file):
+    expected = np.fromfile(file)
+    worst = np.max(np.abs(life - expected) / expected)
+    if not worst < 1e-12:
+        sys.exit(f"{name}: lives differ by {worst:.3g}, so this is not the same calculation")
+    print(name + "-difference", worst)
+
+
 def run(name, work):
     """Times work(columns, life) and holds its lives against those of the C# entry."""
     rows, rounds, file = int(sys.argv[1]), int(sys.argv[2]), sys.argv[3]
@@ -27,9 +50,5 @@ def run(name, work):
         start = time.process_time()
         work(columns, life)
         times.append((time.process_time() - start) / rows * 1e9)
-    expected = np.fromfile(file)
-    worst = np.max(np.abs(life - expected) / expected)
-    if not worst < 1e-12:
-        sys.exit(f"{name}: lives differ by {worst:.3g}, so this is not the same calculation")
+    check(name, life, file)
     print(name, sorted(times)[rounds // 2])
-    print(name + "-difference", worst)

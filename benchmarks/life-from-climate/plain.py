@@ -14,4 +14,5 @@ def work(columns, life):
     life[:] = np.where(ratio <= knee, ratio ** (1 / EXPONENT), 20 + (ratio - knee) / (EXPONENT * knee / 20))
 
 
-run("numpy-plain", work)
+if __name__ == "__main__":
+    run("numpy-plain", work)

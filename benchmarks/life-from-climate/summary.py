@@ -24,5 +24,11 @@ times("columns over two logarithms and two exponentials", "columns", "functions"
 share = median(found["within-share"])
 print(f"functions a row: 2 logarithms and 2 exponentials for the rate; 1 more of each in the vectors that hold a life within "
       f"20 years, {100 * share:.1f} % of rows")
+print("1000 climates by 1000 tapes, ns a row")
+for name in ("grid-factored", "grid-row-by-row", "numpy-grid-plain", "numpy-grid-factored"):
+    print(f"  {name:<20} {median(found[name]):8.2f}   ({min(found[name]):.2f} to {max(found[name]):.2f})")
+times("unfactorised numpy over the factored grid", "numpy-grid-plain", "grid-factored", "10 or more")
+times("factorised numpy over the factored grid", "numpy-grid-factored", "grid-factored", "none")
+times("row by row over the factored grid", "grid-row-by-row", "grid-factored", "none")
 print(f"largest relative difference of a life: scalar {max(found['scalar-difference']):.1e}, "
       f"plain numpy {max(found['numpy-plain-difference']):.1e}, tuned numpy {max(found['numpy-blocks-difference']):.1e}")

@@ -1,6 +1,7 @@
 using SacrificialTape.Sweeps;
 using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Batch;
+using SacrificialTape.Sweeps.Grids;
 using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Snippets;
@@ -76,6 +77,37 @@ public static class SweepsPage
             Console.WriteLine(FormattableString.Invariant(
                 $"{inputs.All[i].Name}: alone {indices.FirstOrder[i]:0.00}, in all {indices.Total[i]:0.00}"));
         }
+        #endregion
+    }
+
+    public static void Factored()
+    {
+        #region factored
+        var climate = new GridFactor("climate",
+        [
+            new SweepInput("temperature", "degC", new ListedValues(8, 14)),
+            new SweepInput("humidity", "%", new ListedValues(76, 82)),
+            new SweepInput("sulfur", "mg/(m2.d)", new ListedValues(6, 11)),
+            new SweepInput("chloride", "mg/(m2.d)", new ListedValues(25, 40)),
+        ]);
+        var tape = new GridFactor(new SweepInput("zinc", "um", new ListedValues(50, 80, 100)));
+        int worked = 0;
+        var study = new FactoredStudy(
+            [climate, tape],
+            [
+                new GridStage(["temperature", "humidity", "sulfur", "chloride"], ["rate"], (rows, answers) =>
+                {
+                    worked += rows.Count;
+                    FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], answers["rate"]);
+                }),
+                new GridStage(["zinc", "rate"], ["life"], static (rows, answers) =>
+                    LifeRows.PowerLaw(rows["zinc"], rows["rate"], 0.813, answers["life"])),
+            ]);
+        var moments = new Moments();
+        study.Run([new("life", moments)]);
+        Console.WriteLine($"rate from {string.Join(" and ", study.FactorsBehind("rate"))}, life from {string.Join(" and ", study.FactorsBehind("life"))}");
+        Console.WriteLine($"{moments.Count} lives from {worked} rates");
+        Console.WriteLine(FormattableString.Invariant($"{moments.Least:0.0} to {moments.Greatest:0.0} a"));
         #endregion
     }
 
