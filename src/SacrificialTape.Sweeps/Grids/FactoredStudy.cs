@@ -257,7 +257,7 @@ public sealed class FactoredStudy
     }
 
     // Stages with what they need: known numbers where there are some, else answers that the rows hold.
-    private (GridStage Stage, GridSource[] Needs)[] With(IReadOnlyDictionary<string, GridSource> known, IEnumerable<GridStage> stages)
+    private (GridStage Stage, GridSource[] Needs)[] With(Dictionary<string, GridSource> known, IEnumerable<GridStage> stages)
     {
         var names = new AnswerBlock(this.Answers, 0);
         return [.. stages.Select(stage => (stage, stage.Needs.Select(need =>
