@@ -68,6 +68,7 @@ internal static class ClimateSpeed
         var functions = new List<double>();
         var one = new List<double>();
         var two = new List<double>();
+        var twoProcessor = new List<double>();
         for (int round = 0; round < rounds; round++)
         {
             functions.Add(Processor(() => Functions(sulfur, chloride, other), rows));
@@ -75,6 +76,7 @@ internal static class ClimateSpeed
             columns.Add(Processor(Columns, rows));
             one.Add(Wall(Columns, rows));
             two.Add(Wall(Two, rows));
+            twoProcessor.Add(Processor(Two, rows));
         }
 
         double worst = 0;
@@ -91,6 +93,7 @@ internal static class ClimateSpeed
         Say("functions", Median(functions));
         Say("one-thread", Median(one));
         Say("two-threads", Median(two));
+        Say("two-threads-processor", Median(twoProcessor));
         Say("within-share", within / rows);
         Say("scalar-difference", worst);
         return 0;

@@ -20,6 +20,7 @@ times("scalar double kernel over columns", "scalar", "columns", "2.5 or more")
 times("plain numpy over columns", "numpy-plain", "columns", "1.8 or more")
 times("tuned numpy over columns", "numpy-blocks", "columns", "1.2, at least 1")
 times("one thread over two, wall time", "one-thread", "two-threads", "1.7 or more")
+times("processor time of two threads over one", "two-threads-processor", "columns", "1")
 times("columns over two logarithms and two exponentials", "columns", "functions", "near 1")
 share = median(found["within-share"])
 print(f"functions a row: 2 logarithms and 2 exponentials for the rate; 1 more of each in the vectors that hold a life within "

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SacrificialTape.Sweeps.Answers;
 
 /// <summary>One input of a tornado: what the answer is at its low and at its high value, all others at their medians.</summary>
@@ -10,4 +12,8 @@ public sealed record TornadoBar(string Input, double LowValue, double HighValue,
 {
     /// <summary>How far apart the two answers are; not a number where one of them is none.</summary>
     public double Swing => Math.Abs(this.AtHigh - this.AtLow);
+
+    /// <summary>Input, values and answers as invariant text.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture, $"{this.Input}: {this.AtLow:G6} at {this.LowValue:G6}, {this.AtHigh:G6} at {this.HighValue:G6}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using SacrificialTape.Quantities;
 using SacrificialTape.Sweeps.Sampling;
 
@@ -142,8 +141,7 @@ public sealed class TradeOffFront
     public TradeOffFront Fresh() => new(this.edges[0], this.edges[^1], this.edges.Length - 1, this.spacing);
 
     /// <summary>The points as invariant text, a line each.</summary>
-    public override string ToString() => string.Join('\n', this.Points.Select(static point => string.Create(
-        CultureInfo.InvariantCulture, $"cost {point.Cost:G6}: life {point.Life:G6}, row {point.Row}")));
+    public override string ToString() => string.Join('\n', this.Points);
 
     private void Take(in FrontPoint point)
     {
