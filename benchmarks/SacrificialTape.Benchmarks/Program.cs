@@ -37,5 +37,29 @@ if (args is ["packs"])
     return PackScaling.Run();
 }
 
+// "climate ROWS ROUNDS FILE" times lives from climate and writes them to a file, "study ROWS" a study and its memory: see
+// benchmarks/life-from-climate/run.
+if (args is ["climate", var climateRows, var rounds, var answers])
+{
+    return ClimateSpeed.Lives(
+        int.Parse(climateRows, System.Globalization.CultureInfo.InvariantCulture),
+        int.Parse(rounds, System.Globalization.CultureInfo.InvariantCulture),
+        answers);
+}
+
+if (args is ["climate-grid", var climates, var tapes, var gridRounds, var gridAnswers])
+{
+    return ClimateSpeed.Grid(
+        int.Parse(climates, System.Globalization.CultureInfo.InvariantCulture),
+        int.Parse(tapes, System.Globalization.CultureInfo.InvariantCulture),
+        int.Parse(gridRounds, System.Globalization.CultureInfo.InvariantCulture),
+        gridAnswers);
+}
+
+if (args is ["study", var studyRows])
+{
+    return ClimateSpeed.Study(long.Parse(studyRows, System.Globalization.CultureInfo.InvariantCulture));
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 return 0;

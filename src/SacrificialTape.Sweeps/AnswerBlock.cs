@@ -6,6 +6,7 @@ namespace SacrificialTape.Sweeps;
 public sealed class AnswerBlock
 {
     private readonly double[][] columns;
+    private int first;
 
     internal AnswerBlock(ValueList<string> names, int capacity)
     {
@@ -17,6 +18,13 @@ public sealed class AnswerBlock
         }
     }
 
+    /// <summary>Some of the answers of another block, in the same memory.</summary>
+    internal AnswerBlock(ValueList<string> names, AnswerBlock whole)
+    {
+        this.Names = names;
+        this.columns = [.. names.Select(name => whole.columns[whole.IndexOf(name)])];
+    }
+
     /// <summary>The names of the answers.</summary>
     public ValueList<string> Names { get; }
 
@@ -25,7 +33,7 @@ public sealed class AnswerBlock
 
     /// <summary>The column of an answer.</summary>
     /// <param name="answer">Where the answer stands, from 0.</param>
-    public Span<double> this[int answer] => this.columns[answer].AsSpan(0, this.Rows);
+    public Span<double> this[int answer] => this.columns[answer].AsSpan(this.first, this.Rows);
 
     /// <summary>The column of an answer.</summary>
     /// <param name="name">Its name.</param>
@@ -45,13 +53,27 @@ public sealed class AnswerBlock
         throw new ArgumentException($"No answer is named '{name}'; there are {string.Join(", ", this.Names.Select(static one => $"'{one}'"))}.", nameof(name));
     }
 
-    internal void Begin(int rows)
+    internal void Begin(int rows) => this.Begin(0, rows);
+
+    /// <summary>Begins with rows that stand somewhere in the memory.</summary>
+    internal void Begin(int firstPlace, int rows)
     {
+        this.first = firstPlace;
         this.Rows = rows;
         foreach (double[] column in this.columns)
         {
             // What a model leaves out must not pass for an answer.
-            column.AsSpan(0, rows).Fill(double.NaN);
+            column.AsSpan(firstPlace, rows).Fill(double.NaN);
         }
     }
+
+    /// <summary>Shows rows that are there already.</summary>
+    internal void Show(int rows)
+    {
+        this.first = 0;
+        this.Rows = rows;
+    }
+
+    /// <summary>All of the memory behind an answer.</summary>
+    internal double[] Memory(int answer) => this.columns[answer];
 }

@@ -80,10 +80,7 @@ public sealed class Study
     public StudyRows Work(long firstRow, int rows)
     {
         SweepBlock block = this.Design.Make(this.Inputs, firstRow, rows);
-        var answers = new AnswerBlock(this.Answers, rows);
-        answers.Begin(rows);
-        this.model(block, answers);
-        return new StudyRows(block, answers);
+        return new StudyRows(block, this.Answer(block));
     }
 
     /// <summary>Works out all rows, or those of a slice, and gives each answer to its summaries.</summary>
@@ -138,6 +135,15 @@ public sealed class Study
         {
             ExceptionDispatchInfo.Throw(several.InnerExceptions[0]);
         }
+    }
+
+    /// <summary>Works out rows of the caller's own.</summary>
+    internal AnswerBlock Answer(SweepBlock rows)
+    {
+        var given = new AnswerBlock(this.Answers, rows.Rows);
+        given.Begin(rows.Rows);
+        this.model(rows, given);
+        return given;
     }
 
     /// <summary>Inputs and design in a few words.</summary>

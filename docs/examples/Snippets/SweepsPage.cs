@@ -1,6 +1,8 @@
+using SacrificialTape.Quantities;
 using SacrificialTape.Sweeps;
 using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Batch;
+using SacrificialTape.Sweeps.Grids;
 using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Snippets;
@@ -76,6 +78,107 @@ public static class SweepsPage
             Console.WriteLine(FormattableString.Invariant(
                 $"{inputs.All[i].Name}: alone {indices.FirstOrder[i]:0.00}, in all {indices.Total[i]:0.00}"));
         }
+        #endregion
+    }
+
+    public static void HowSure()
+    {
+        SweepInputs inputs = Site;
+        #region intervals
+        var study = new Study(inputs, new PickFreezeDesign(new RandomDesign(seed: 1, rows: 8192)), ["life"], static (rows, answers) =>
+            LifeFromClimateRows.Zinc(
+                rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], rows["zinc"], 0.813, answers["life"]));
+        var indices = new SobolIndices(inputs);
+        study.Run([new("life", indices)]);
+        ValueList<ConfidenceInterval> inAll = indices.TotalIntervals(confidence: 0.95);
+        for (int i = 0; i < inputs.Count; i++)
+        {
+            Console.WriteLine(FormattableString.Invariant($"{inputs.All[i].Name}: in all {indices.Total[i]:0.00}, {inAll[i].Low:0.00} to {inAll[i].High:0.00}"));
+        }
+        #endregion
+    }
+
+    public static void OneAtATime()
+    {
+        SweepInputs inputs = Site;
+        #region tornado
+        var study = new Study(inputs, new RandomDesign(seed: 1, rows: 1), ["life"], static (rows, answers) =>
+            LifeFromClimateRows.Zinc(
+                rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], rows["zinc"], 0.813, answers["life"]));
+        Console.WriteLine(new Tornado(study, "life", lowShare: 0.05, highShare: 0.95));
+        #endregion
+    }
+
+    public static void Front()
+    {
+        #region front
+        var inputs = new SweepInputs(
+        [
+            new SweepInput("foil", "um", new ListedValues(50, 80, 100)),
+            new SweepInput("layers", "", new ListedValues(1, 2, 3)),
+        ]);
+        var study = new Study(inputs, new GridDesign(), ["cost", "life"], static (rows, answers) =>
+        {
+            double[] zinc = new double[rows.Rows];
+            for (int row = 0; row < rows.Rows; row++)
+            {
+                zinc[row] = rows["foil"][row] * rows["layers"][row];
+                answers["cost"][row] = rows["layers"][row] * (14 + (0.2 * rows["foil"][row]));
+            }
+
+            LifeRows.PowerLaw(zinc, 2.1, 0.813, answers["life"]);
+        });
+        var front = new TradeOffFront(lowCost: 10, highCost: 200, bins: 300);
+        front.Add(study, "cost", "life");
+        SweepBlock all = study.Work(0, 9).Inputs;
+        foreach (FrontPoint point in front.Points)
+        {
+            Console.WriteLine(FormattableString.Invariant(
+                $"{all["layers"][(int)point.Row]} x {all["foil"][(int)point.Row]} um: cost {point.Cost:0}, {point.Life:0} a"));
+        }
+        #endregion
+    }
+
+    public static void Threshold()
+    {
+        #region threshold
+        var inputs = new SweepInputs([new SweepInput("rate", "um/a", new LogNormalValues(2.1, 0.35))]);
+        var search = new ThresholdSearch(inputs, new RandomDesign(seed: 1, rows: 100_000), static (foil, rows, lives) =>
+            LifeRows.Linear(foil, rows["rate"], lives));
+        LeastValue foil = search.Find(requirement: 25, probability: 0.9, low: 1, high: 1000);
+        Console.WriteLine(FormattableString.Invariant($"{foil.Value:0.0} um; with 95 % confidence {foil.Interval.Low:0.0} to {foil.Interval.High:0.0} um"));
+        Console.WriteLine(FormattableString.Invariant($"closed form {25 * 2.1 * Math.Exp(0.35 * 1.2815516):0.0} um"));
+        #endregion
+    }
+
+    public static void Factored()
+    {
+        #region factored
+        var climate = new GridFactor("climate",
+        [
+            new SweepInput("temperature", "degC", new ListedValues(8, 14)),
+            new SweepInput("humidity", "%", new ListedValues(76, 82)),
+            new SweepInput("sulfur", "mg/(m2.d)", new ListedValues(6, 11)),
+            new SweepInput("chloride", "mg/(m2.d)", new ListedValues(25, 40)),
+        ]);
+        var tape = new GridFactor(new SweepInput("zinc", "um", new ListedValues(50, 80, 100)));
+        int worked = 0;
+        var study = new FactoredStudy(
+            [climate, tape],
+            [
+                new GridStage(["temperature", "humidity", "sulfur", "chloride"], ["rate"], (rows, answers) =>
+                {
+                    worked += rows.Count;
+                    FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], answers["rate"]);
+                }),
+                new GridStage(["zinc", "rate"], ["life"], static (rows, answers) =>
+                    LifeRows.PowerLaw(rows["zinc"], rows["rate"], 0.813, answers["life"])),
+            ]);
+        var moments = new Moments();
+        study.Run([new("life", moments)]);
+        Console.WriteLine($"rate from {string.Join(" and ", study.FactorsBehind("rate"))}, life from {string.Join(" and ", study.FactorsBehind("life"))}");
+        Console.WriteLine($"{moments.Count} lives from {worked} rates");
+        Console.WriteLine(FormattableString.Invariant($"{moments.Least:0.0} to {moments.Greatest:0.0} a"));
         #endregion
     }
 

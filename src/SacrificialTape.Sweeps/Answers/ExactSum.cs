@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Numerics;
 
 namespace SacrificialTape.Sweeps.Answers;
@@ -50,13 +51,16 @@ internal sealed class ExactSum
     internal BigInteger Whole()
     {
         this.Carry();
-        BigInteger sum = BigInteger.Zero;
-        for (int i = Limbs - 1; i >= 0; i--)
+
+        // Carried, all limbs but the last are digits of 32 bits, and the last one has the sign.
+        Span<byte> bytes = stackalloc byte[(4 * (Limbs - 1)) + 8];
+        for (int i = 0; i < Limbs - 1; i++)
         {
-            sum = (sum << LimbBits) + this.limbs[i];
+            BinaryPrimitives.WriteUInt32LittleEndian(bytes[(4 * i)..], (uint)this.limbs[i]);
         }
 
-        return sum;
+        BinaryPrimitives.WriteInt64LittleEndian(bytes[(4 * (Limbs - 1))..], this.limbs[^1]);
+        return new BigInteger(bytes);
     }
 
     /// <summary>A ratio of whole numbers times a power of two, as a double; at most one unit in the last place off.</summary>

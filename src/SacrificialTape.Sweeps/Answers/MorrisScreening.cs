@@ -44,6 +44,18 @@ public sealed class MorrisScreening : Summary
     /// <summary>The standard deviation of the effects of each input.</summary>
     public ValueList<double> Deviation => [.. this.effects.Select(static one => one.Deviation)];
 
+    /// <summary>Between which values each mean effect lies: paths are independent of one another.</summary>
+    /// <param name="confidence">How often such an interval holds the true mean, more than 0, less than 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The confidence is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">An input has fewer than two effects.</exception>
+    public ValueList<ConfidenceInterval> MeanIntervals(double confidence) => Intervals(this.effects, confidence);
+
+    /// <summary>Between which values each mean of absolute effects lies.</summary>
+    /// <param name="confidence">How often such an interval holds the true mean, more than 0, less than 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The confidence is outside its range.</exception>
+    /// <exception cref="InvalidOperationException">An input has fewer than two effects.</exception>
+    public ValueList<ConfidenceInterval> MeanOfAbsoluteIntervals(double confidence) => Intervals(this.absolute, confidence);
+
     /// <summary>How many effects of each input were not finite and left out.</summary>
     public ValueList<long> LeftOut => [.. this.effects.Select(static one => one.NotANumber + one.Infinite)];
 
@@ -91,4 +103,12 @@ public sealed class MorrisScreening : Summary
     /// <summary>Input by input the effects as invariant text.</summary>
     public override string ToString() => string.Join("; ", this.Inputs.All.Select((input, i) => FormattableString.Invariant(
         $"{input.Name}: mean of absolute effects {this.absolute[i].Mean:G4}, deviation {this.effects[i].Deviation:G4}")));
+
+    private static ValueList<ConfidenceInterval> Intervals(Moments[] moments, double confidence)
+    {
+        _ = ConfidenceInterval.Checked(confidence);
+        return [.. moments.Select(one => one.Count >= 2
+            ? ConfidenceInterval.Around(one.Mean, one.StandardError, confidence, one.Count - 1)
+            : throw new InvalidOperationException("Intervals need at least two paths with effects that are numbers."))];
+    }
 }

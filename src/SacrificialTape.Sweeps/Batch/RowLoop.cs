@@ -24,6 +24,42 @@ internal static class RowLoop
         }
     }
 
+    /// <summary>Runs a formula whose answers go where its inputs stood.</summary>
+    internal static void InPlace<TFormula>(scoped in TFormula batch, int rows)
+        where TFormula : struct, IRowFormula<TFormula>, allows ref struct
+    {
+        if (Vector512.IsHardwareAccelerated)
+        {
+            InPlace<TFormula, EightLanes>(batch, rows);
+        }
+        else if (Vector256.IsHardwareAccelerated)
+        {
+            InPlace<TFormula, FourLanes>(batch, rows);
+        }
+        else
+        {
+            InPlace<TFormula, TwoLanes>(batch, rows);
+        }
+    }
+
+    /// <summary>The same in vectors of a stated width. No row may be worked out twice here, so the rest goes one by one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal static void InPlace<TFormula, TLanes>(scoped in TFormula batch, int rows)
+        where TFormula : struct, IRowFormula<TFormula>, allows ref struct
+        where TLanes : struct, ILanes<TLanes>
+    {
+        int row = 0;
+        for (; row <= rows - TLanes.Count; row += TLanes.Count)
+        {
+            TFormula.Work<TLanes, EveryLane>(batch, (nuint)row);
+        }
+
+        for (; row < rows; row++)
+        {
+            TFormula.Work<TLanes, FirstLane>(batch, (nuint)row);
+        }
+    }
+
     /// <summary>In vectors of a stated width.</summary>
     /// <remarks>Compiled in full at the first call: in steps the compiler settled for code that took up to three times as long.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]

@@ -1,5 +1,5 @@
 using System.Globalization;
-using SacrificialTape.ServiceLife;
+using SacrificialTape.Sweeps.Batch;
 
 namespace SacrificialTape.Sweeps.Sampling;
 
@@ -42,24 +42,36 @@ internal static class CorrelationKernel
         return lower;
     }
 
-    /// <summary>Makes one row of shares go together.</summary>
-    internal static void Mix(double[,] lower, Span<double> shares, Span<double> scratch)
+    /// <summary>Makes the shares of inputs that are named in a correlation go together, in all rows of a block.</summary>
+    internal static void Mix(double[,] lower, SweepBlock block)
     {
-        for (int i = 0; i < shares.Length; i++)
+        ReadOnlySpan<int> mixed = block.Inputs.Mixed;
+        foreach (int input in mixed)
         {
-            scratch[i] = NormalKernel.Quantile(shares[i]);
+            Span<double> column = block.Column(input);
+            RowLoop.InPlace(new NormalDraws(column, 0, 1), column.Length);
         }
 
-        for (int i = 0; i < shares.Length; i++)
+        // From the last on, so that those before it are still independent when it takes its part of them.
+        for (int i = mixed.Length - 1; i >= 0; i--)
         {
-            double z = 0;
-            for (int j = 0; j <= i; j++)
+            Span<double> column = block.Column(mixed[i]);
+            foreach (ref double z in column)
             {
-                z += lower[i, j] * scratch[j];
+                z *= lower[i, i];
             }
 
-            // Sums of normal numbers may leave the range in which a share differs from 0 and 1.
-            shares[i] = Math.Clamp(NormalKernel.Below(z), 1e-300, 1 - (1.0 / (1UL << 53)));
+            for (int j = 0; j < i; j++)
+            {
+                ReadOnlySpan<double> other = block.Column(mixed[j]);
+                double share = lower[i, j];
+                for (int row = 0; row < column.Length; row++)
+                {
+                    column[row] += share * other[row];
+                }
+            }
+
+            RowLoop.InPlace(new NormalShares(column), column.Length);
         }
     }
 }

@@ -56,7 +56,13 @@ public sealed record EmpiricalValues : DistributedValues
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(this.sorted.Length, this.sorted[0], this.sorted[^1]);
 
-    internal override double Draw(double share) => this.sorted[Math.Min((int)(share * this.sorted.Length), this.sorted.Length - 1)];
+    internal override void Draw(Span<double> shares)
+    {
+        foreach (ref double share in shares)
+        {
+            share = this.sorted[Math.Min((int)(share * this.sorted.Length), this.sorted.Length - 1)];
+        }
+    }
 
     /// <summary>How many there are, as invariant text.</summary>
     public override string ToString() => string.Create(

@@ -18,7 +18,7 @@ public sealed record FixedValue : InputValues
 
     internal override double Level(int level) => this.Value;
 
-    internal override double Draw(double share) => this.Value;
+    internal override void Draw(Span<double> shares) => shares.Fill(this.Value);
 
     /// <summary>The value as invariant text.</summary>
     public override string ToString() => this.Value.ToString("G6", CultureInfo.InvariantCulture);

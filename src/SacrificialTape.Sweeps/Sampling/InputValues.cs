@@ -20,7 +20,14 @@ public abstract record InputValues
     /// <summary>A value of the grid, from 0.</summary>
     internal virtual double Level(int level) => throw new NotSupportedException();
 
-    internal abstract double Draw(double share);
+    /// <summary>Turns shares into values where they stand; a value has the same bits wherever its share stands.</summary>
+    internal abstract void Draw(Span<double> shares);
+
+    internal double Draw(double share)
+    {
+        this.Draw(new Span<double>(ref share));
+        return share;
+    }
 
     private protected static double Finite(double value, string parameter) => double.IsFinite(value)
         ? value

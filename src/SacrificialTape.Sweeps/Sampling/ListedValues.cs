@@ -33,7 +33,13 @@ public sealed record ListedValues : InputValues
 
     internal override double Level(int level) => this.Values[level];
 
-    internal override double Draw(double share) => this.Values[Math.Min((int)(share * this.Values.Count), this.Values.Count - 1)];
+    internal override void Draw(Span<double> shares)
+    {
+        foreach (ref double share in shares)
+        {
+            share = this.Values[Math.Min((int)(share * this.Values.Count), this.Values.Count - 1)];
+        }
+    }
 
     /// <summary>How many there are, as invariant text.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"one of {this.Values.Count} values");

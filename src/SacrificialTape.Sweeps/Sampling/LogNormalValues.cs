@@ -1,5 +1,6 @@
 using System.Globalization;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Sweeps.Batch;
 
 namespace SacrificialTape.Sweeps.Sampling;
 
@@ -26,7 +27,8 @@ public sealed record LogNormalValues : DistributedValues
     public override double Below(double value) =>
         value <= 0 ? 0 : NormalKernel.Below(Math.Log(value / this.Median) / this.LogDeviation);
 
-    internal override double Draw(double share) => this.Median * Math.Exp(this.LogDeviation * NormalKernel.Quantile(share));
+    internal override void Draw(Span<double> shares) =>
+        RowLoop.InPlace(new LogNormalDraws(shares, this.Median, this.LogDeviation), shares.Length);
 
     /// <summary>Median and s as invariant text.</summary>
     public override string ToString() => string.Create(

@@ -1,5 +1,6 @@
 using System.Globalization;
 using SacrificialTape.ServiceLife;
+using SacrificialTape.Sweeps.Batch;
 
 namespace SacrificialTape.Sweeps.Sampling;
 
@@ -25,7 +26,7 @@ public sealed record NormalValues : DistributedValues
     /// <inheritdoc/>
     public override double Below(double value) => NormalKernel.Below((value - this.Mean) / this.Deviation);
 
-    internal override double Draw(double share) => this.Mean + (this.Deviation * NormalKernel.Quantile(share));
+    internal override void Draw(Span<double> shares) => RowLoop.InPlace(new NormalDraws(shares, this.Mean, this.Deviation), shares.Length);
 
     /// <summary>Mean and deviation as invariant text.</summary>
     public override string ToString() => string.Create(

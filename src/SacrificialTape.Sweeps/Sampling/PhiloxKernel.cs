@@ -16,6 +16,7 @@ internal static class PhiloxKernel
         Scramble,
         Shift,
         Trajectory,
+        Group,
     }
 
     internal static (uint A, uint B, uint C, uint D) Block(uint a, uint b, uint c, uint d, uint key0, uint key1)

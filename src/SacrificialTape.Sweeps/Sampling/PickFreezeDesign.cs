@@ -54,15 +54,16 @@ public sealed class PickFreezeDesign : ShareDesign
         {
             this.points.Shares(i, firstPoint, a);
             this.points.Shares(inputs + i, firstPoint, b);
-            InputValues values = block.Inputs.All[i].Values;
             Span<double> column = block.Column(i);
             for (int row = 0; row < column.Length; row++)
             {
                 long place = block.FirstRow + row;
                 int point = (int)((place / stride) - firstPoint);
                 int kind = (int)(place % stride);
-                column[row] = values.Draw(kind == 1 || kind == i + 2 ? b[point] : a[point]);
+                column[row] = kind == 1 || kind == i + 2 ? b[point] : a[point];
             }
+
+            block.Inputs.All[i].Values.Draw(column);
         }
     }
 }

@@ -41,9 +41,24 @@ public sealed record RangedValues : InputValues
     internal override double Level(int level) =>
         level == 0 ? this.Low : level == this.levels - 1 ? this.High : this.Draw((double)level / (this.levels - 1));
 
-    internal override double Draw(double share) => this.Spacing == RangeSpacing.Linear
-        ? ((1 - share) * this.Low) + (share * this.High)
-        : this.Low * Math.Exp(share * Math.Log(this.High / this.Low));
+    internal override void Draw(Span<double> shares)
+    {
+        if (this.Spacing == RangeSpacing.Linear)
+        {
+            foreach (ref double share in shares)
+            {
+                share = ((1 - share) * this.Low) + (share * this.High);
+            }
+
+            return;
+        }
+
+        double ratio = Math.Log(this.High / this.Low);
+        foreach (ref double share in shares)
+        {
+            share = this.Low * Math.Exp(share * ratio);
+        }
+    }
 
     /// <summary>The range as invariant text.</summary>
     public override string ToString() => string.Create(

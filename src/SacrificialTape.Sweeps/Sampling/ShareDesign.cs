@@ -35,36 +35,12 @@ public abstract class ShareDesign : Design
 
         if (block.Inputs.Lower is { } lower)
         {
-            Mix(block, lower);
+            CorrelationKernel.Mix(lower, block);
         }
 
         for (int i = 0; i < block.Inputs.Count; i++)
         {
-            InputValues values = block.Inputs.All[i].Values;
-            foreach (ref double value in block.Column(i))
-            {
-                value = values.Draw(value);
-            }
-        }
-    }
-
-    private static void Mix(SweepBlock block, double[,] lower)
-    {
-        ReadOnlySpan<int> mixed = block.Inputs.Mixed;
-        double[] shares = new double[mixed.Length];
-        double[] scratch = new double[mixed.Length];
-        for (int row = 0; row < block.Rows; row++)
-        {
-            for (int i = 0; i < mixed.Length; i++)
-            {
-                shares[i] = block.Column(mixed[i])[row];
-            }
-
-            CorrelationKernel.Mix(lower, shares, scratch);
-            for (int i = 0; i < mixed.Length; i++)
-            {
-                block.Column(mixed[i])[row] = shares[i];
-            }
+            block.Inputs.All[i].Values.Draw(block.Column(i));
         }
     }
 }

@@ -48,12 +48,15 @@ public sealed record TriangularValues : DistributedValues
             : 1 - ((this.High - value) * (this.High - value) / (width * (this.High - this.Likeliest)));
     }
 
-    internal override double Draw(double share)
+    internal override void Draw(Span<double> shares)
     {
         double width = this.High - this.Low;
-        return share * width < this.Likeliest - this.Low
-            ? this.Low + Math.Sqrt(share * width * (this.Likeliest - this.Low))
-            : this.High - Math.Sqrt((1 - share) * width * (this.High - this.Likeliest));
+        foreach (ref double share in shares)
+        {
+            share = share * width < this.Likeliest - this.Low
+                ? this.Low + Math.Sqrt(share * width * (this.Likeliest - this.Low))
+                : this.High - Math.Sqrt((1 - share) * width * (this.High - this.Likeliest));
+        }
     }
 
     /// <summary>The three as invariant text.</summary>

@@ -49,7 +49,19 @@ public sealed record TruncatedValues : DistributedValues
         double.IsNaN(value) ? value : Math.Clamp((this.Whole.Below(value) - this.below) / this.width, 0, 1);
 
     // The inverse may miss a bound by a rounding error; a bound is a bound.
-    internal override double Draw(double share) => Math.Clamp(this.Whole.Draw(this.below + (share * this.width)), this.Low, this.High);
+    internal override void Draw(Span<double> shares)
+    {
+        foreach (ref double share in shares)
+        {
+            share = this.below + (share * this.width);
+        }
+
+        this.Whole.Draw(shares);
+        foreach (ref double value in shares)
+        {
+            value = Math.Clamp(value, this.Low, this.High);
+        }
+    }
 
     /// <summary>Distribution and bounds as invariant text.</summary>
     public override string ToString() => string.Create(

@@ -25,7 +25,13 @@ public sealed record UniformValues : DistributedValues
     public override double Below(double value) =>
         double.IsNaN(value) ? value : Math.Clamp((value - this.Low) / (this.High - this.Low), 0, 1);
 
-    internal override double Draw(double share) => ((1 - share) * this.Low) + (share * this.High);
+    internal override void Draw(Span<double> shares)
+    {
+        foreach (ref double share in shares)
+        {
+            share = ((1 - share) * this.Low) + (share * this.High);
+        }
+    }
 
     /// <summary>The bounds as invariant text.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"uniform, {this.Low:G6} to {this.High:G6}");

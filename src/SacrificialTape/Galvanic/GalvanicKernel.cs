@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using SacrificialTape.Exposure;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 
@@ -18,6 +20,10 @@ internal static class GalvanicKernel
 
         return capacity;
     }
+
+    /// <summary>That of zinc, the same operations as <see cref="TheoreticalCapacity.Zinc"/>.</summary>
+    internal static double ZincCapacity() => Capacity(
+        GalvanicTables.ZincElectrons, GalvanicTables.FaradayCoulombPerMole, GalvanicTables.ZincGramPerMole, default(NoSteps));
 
     /// <summary>8760 h / capacity, kg/(A.a).</summary>
     internal static double Consumption<TSteps>(double ampereHoursPerKilogram, TSteps steps)
@@ -45,6 +51,14 @@ internal static class GalvanicKernel
         return rate;
     }
 
+    /// <summary>The same in lanes; not a number where the current is not finite or below zero, or the density not above zero.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static TLanes Recession<TLanes>(TLanes amperesPerM2, Metal metal, TLanes kilogramsPerM3)
+        where TLanes : struct, ILanes<TLanes> => TLanes.Where(
+            (amperesPerM2 >= 0) & (amperesPerM2 <= double.MaxValue) & (kilogramsPerM3 > 0) & (kilogramsPerM3 <= double.MaxValue),
+            31_536_000_000 * amperesPerM2 * GalvanicTables.Metal(metal).GramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3),
+            double.NaN);
+
     /// <summary>g/(m2.a) from A/m2.</summary>
     internal static double MassLoss<TSteps>(double amperesPerM2, double gramPerMole, TSteps steps)
         where TSteps : struct, IStepRecorder
@@ -58,7 +72,15 @@ internal static class GalvanicKernel
         return rate;
     }
 
-    /// <summary>The inverse of <see cref="Recession"/>.</summary>
+    /// <summary>The same in lanes; not a number where the current is not finite or below zero.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static TLanes MassLoss<TLanes>(TLanes amperesPerM2, Metal metal)
+        where TLanes : struct, ILanes<TLanes> => TLanes.Where(
+            (amperesPerM2 >= 0) & (amperesPerM2 <= double.MaxValue),
+            31_536_000 * amperesPerM2 * GalvanicTables.Metal(metal).GramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole),
+            double.NaN);
+
+    /// <summary>The inverse of recession, um/a to A/m2.</summary>
     internal static double CurrentOfRecession<TSteps>(double micrometersPerYear, double gramPerMole, double kilogramsPerM3, TSteps steps)
         where TSteps : struct, IStepRecorder
     {

@@ -101,6 +101,10 @@ public sealed class Walk
         SpiralRows.Angle(60.3, Zinc, Wrapping.LapConvention.BetweenMarks, 5, years);
         ReachRows.ToMiddleOfGap(0.5, Zinc, 2, -1, -0.65, -0.85, years);
         ContactVoltageRows.Lost(Zinc, 5.9e-8, 0.01, 1, 10, 10, 1000, 100, years);
+        LifeFromClimateRows.Zinc(Celsius, Percent, Sulfur, Chloride, Zinc, 0.813, years);
+        LifeFromClimateRows.Zinc(11, 76, 6, 25, Zinc, 0.813, years);
+        HolidayLifeRows.WithOwnCorrosion(Zinc, 0.8, 0.7, 0.01, 2, 0.813, 7140, years);
+        ConsumptionRows.AnodeMassKg(Zinc, 20, 780, 0.8, years);
     }
 
     private static double[] Life(int start, int length)

@@ -56,6 +56,21 @@ public sealed class HolidayLives
         Assert.True(Life(given with { Rate = 0 }, law, 0, 5).Earliest.IsUnlimited);
     }
 
+    // Next to nothing taken by the steel: rounding must not leave the bracket of the root without a root.
+    [Fact]
+    public void A_demand_lost_in_rounding_leaves_the_law_alone()
+    {
+        for (double exponent = 0.02; exponent <= 1; exponent += 0.049)
+        {
+            var law = new PowerLawLoss(TimeExponent.FromValue(exponent));
+            for (double rate = 0.01; rate < 100; rate *= 1.7)
+            {
+                double alone = law.TimeToLoss(CorrosionRate.FromMicrometersPerYear(rate), Length.FromMicrometers(80)).Years;
+                Near.Equal(alone, Life(new LossCase(rate, 1, 1), law, 1e-18 * rate / Math.Max(1, alone), 5).Earliest.Years, 1e-12);
+            }
+        }
+    }
+
     [Fact]
     public void A_practical_capacity_counts_own_corrosion_by_itself()
     {

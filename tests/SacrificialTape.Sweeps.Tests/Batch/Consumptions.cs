@@ -1,0 +1,132 @@
+using SacrificialTape.Exposure;
+using SacrificialTape.Galvanic;
+using SacrificialTape.Quantities;
+using SacrificialTape.ServiceLife;
+using SacrificialTape.Sweeps.Batch;
+using UnitsNet;
+
+namespace SacrificialTape.Sweeps.Tests.Batch;
+
+/// <summary>Metal used up by a current, by rows, is that of the typed form.</summary>
+public sealed class Consumptions
+{
+    [Theory]
+    [InlineData(Metal.Zinc)]
+    [InlineData(Metal.CarbonSteel)]
+    public void Recession_and_mass_loss_of_a_grid_are_the_typed_form_bit_for_bit(Metal metal)
+    {
+        double[] current = Grid(1e-6, 1e2, 1.61);
+        double[] rate = new double[current.Length];
+        double[] mass = new double[current.Length];
+        ConsumptionRows.Recession(current, metal, 7000, rate);
+        ConsumptionRows.MassLoss(current, metal, mass);
+        for (int i = 0; i < current.Length; i++)
+        {
+            var density = ElectricCurrentDensity.FromAmperesPerSquareMeter(current[i]);
+            Assert.Equal(FaradayLaw.Recession(density, metal, Density.FromKilogramsPerCubicMeter(7000)).MicrometersPerYear, rate[i]);
+            Assert.Equal(FaradayLaw.MassLoss(density, metal).GramsPerSquareMeterYear, mass[i]);
+        }
+    }
+
+    // NACE International, Corrosion Engineer's Reference Book, and ASTM G102 print 11.6 um/a for iron and 15.0 um/a for zinc at
+    // 1 uA/cm2 (recalled, check before use).
+    [Theory]
+    [InlineData(Metal.Zinc, 7140, 15.0)]
+    [InlineData(Metal.CarbonSteel, 7870, 11.6)]
+    public void A_microampere_on_a_square_centimetre_takes_what_tables_say(Metal metal, double density, double expected)
+    {
+        double[] rate = new double[5];
+        ConsumptionRows.Recession(0.01, metal, density, rate);
+        Assert.All(rate, one => Assert.Equal(expected, one, 0.05));
+    }
+
+    [Fact]
+    public void Anodes_of_a_grid_are_the_typed_form_bit_for_bit()
+    {
+        double[] amperes = Grid(1e-4, 1e3, 2.3);
+        double[] years = [.. amperes.Select(static one => 40 / (1 + one))];
+        double[] mass = new double[amperes.Length];
+        double[] byConsumption = new double[amperes.Length];
+        double[] life = new double[amperes.Length];
+        double[] lifeByConsumption = new double[amperes.Length];
+        double capacity = PracticalCapacity.IsoBuried.Capacity.AmpereHoursPerKilogram;
+        ConsumptionRows.AnodeMassKg(amperes, years, capacity, 0.8, mass);
+        ConsumptionRows.AnodeMassByConsumptionKg(amperes, years, 10.7, 0.9, 0.85, byConsumption);
+        ConsumptionRows.AnodeLifeYears(mass, capacity, 0.8, amperes, life);
+        ConsumptionRows.AnodeLifeByConsumptionYears(byConsumption, 10.7, 0.9, 0.85, amperes, lifeByConsumption);
+        var consumption = AnodeConsumption.FromKilogramsPerAmpereYear(10.7);
+        var efficiency = CurrentEfficiency.FromFraction(0.9);
+        for (int i = 0; i < amperes.Length; i++)
+        {
+            var current = ElectricCurrent.FromAmperes(amperes[i]);
+            var time = Duration.FromYears365(years[i]);
+            Ulps.AtMost(2, new AnodeMass(current, time, PracticalCapacity.IsoBuried, Utilisation.FromFraction(0.8)).Mass.Kilograms, mass[i], "mass");
+            Ulps.AtMost(
+                2,
+                AnodeMass.ByConsumption(current, time, consumption, efficiency, Utilisation.FromFraction(0.85)).Mass.Kilograms,
+                byConsumption[i],
+                "mass by consumption");
+            Assert.Equal(
+                new AnodeLife(Mass.FromKilograms(mass[i]), PracticalCapacity.IsoBuried, Utilisation.FromFraction(0.8), current).Life.Years, life[i]);
+            Assert.Equal(
+                AnodeLife.ByConsumption(
+                    Mass.FromKilograms(byConsumption[i]), consumption, efficiency, Utilisation.FromFraction(0.85), current).Life.Years,
+                lifeByConsumption[i]);
+            Ulps.AtMost(4, years[i], life[i], "there and back");
+            Ulps.AtMost(4, years[i], lifeByConsumption[i], "there and back by consumption");
+        }
+    }
+
+    [Theory]
+    [InlineData(0, 10, 780, 0.8)]
+    [InlineData(-1, 10, 780, 0.8)]
+    [InlineData(double.NaN, 10, 780, 0.8)]
+    [InlineData(double.PositiveInfinity, 10, 780, 0.8)]
+    [InlineData(1, 0, 780, 0.8)]
+    [InlineData(1, 10, 0, 0.8)]
+    [InlineData(1, 10, 830, 0.8)]
+    [InlineData(1, 10, 780, 0)]
+    [InlineData(1, 10, 780, 1.01)]
+    [InlineData(1, 10, 780, double.NaN)]
+    public void What_the_typed_form_refuses_is_not_a_number(double amperes, double other, double capacity, double usable)
+    {
+        double[] answer = new double[3];
+        ConsumptionRows.AnodeMassKg(amperes, other, capacity, usable, answer);
+        Assert.True(double.IsNaN(answer[0]));
+        ConsumptionRows.AnodeLifeYears(other, capacity, usable, amperes, answer);
+        Assert.True(double.IsNaN(answer[0]));
+        if (capacity is > 0 and < 800)
+        {
+            ConsumptionRows.AnodeMassByConsumptionKg(amperes, other, 10.7, 0.9, usable, answer);
+            Assert.True(double.IsNaN(answer[0]));
+            ConsumptionRows.AnodeLifeByConsumptionYears(other, 10.7, usable, 1, amperes, answer);
+            Assert.True(double.IsNaN(answer[0]));
+        }
+    }
+
+    [Fact]
+    public void A_current_below_nothing_and_a_metal_unknown_are_refused()
+    {
+        double[] rate = new double[3];
+        ConsumptionRows.Recession(new[] { -1, double.NaN, 1 }, Metal.Zinc, 7140, rate);
+        Assert.True(double.IsNaN(rate[0]) && double.IsNaN(rate[1]) && rate[2] > 0);
+        ConsumptionRows.Recession(1, Metal.Zinc, new double[] { 0, -1, double.NaN }, rate);
+        Assert.All(rate, static one => Assert.True(double.IsNaN(one)));
+        ConsumptionRows.MassLoss(new[] { -1, double.NaN, 1 }, Metal.CarbonSteel, rate);
+        Assert.True(double.IsNaN(rate[0]) && double.IsNaN(rate[1]) && rate[2] > 0);
+        Assert.Throws<ArgumentOutOfRangeException>("metal", () => ConsumptionRows.MassLoss(1, (Metal)99, rate));
+        Assert.Throws<ArgumentException>("amperesPerM2", () => ConsumptionRows.MassLoss(rate, Metal.Zinc, rate));
+        Assert.Throws<ArgumentException>("usable", () => ConsumptionRows.AnodeMassKg(1, 1, 780, new double[2], rate));
+    }
+
+    private static double[] Grid(double low, double high, double factor)
+    {
+        var all = new List<double>();
+        for (double one = low; one < high; one *= factor)
+        {
+            all.Add(one);
+        }
+
+        return [.. all];
+    }
+}
