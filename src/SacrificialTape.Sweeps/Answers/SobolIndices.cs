@@ -99,6 +99,30 @@ public sealed class SobolIndices : Summary
             FormattableString.Invariant($"{input.Name}: first order {first[i]:0.000}, total {total[i]:0.000}")));
     }
 
+    private protected override void WriteSetup(BinaryWriter writer) => WriteNames(writer, this.Inputs);
+
+    private protected override void WriteState(BinaryWriter writer)
+    {
+        writer.Write(this.Points);
+        writer.Write(this.LeftOut);
+        this.both.Write(writer);
+        foreach (ExactSum[] sums in new[] { this.differences, this.products, this.squares })
+        {
+            Array.ForEach(sums, sum => sum.Write(writer));
+        }
+    }
+
+    private protected override void ReadState(BinaryReader reader)
+    {
+        this.Points = reader.ReadInt64();
+        this.LeftOut = reader.ReadInt64();
+        this.both.Read(reader);
+        foreach (ExactSum[] sums in new[] { this.differences, this.products, this.squares })
+        {
+            Array.ForEach(sums, sum => sum.Read(reader));
+        }
+    }
+
     private static ExactSum[] Sums(int count) => [.. Enumerable.Range(0, count).Select(static _ => new ExactSum())];
 
     private void Point(ReadOnlySpan<double> rows)
