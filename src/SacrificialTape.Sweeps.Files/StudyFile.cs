@@ -47,7 +47,7 @@ public sealed class StudyFile
         return Reading(path, () =>
         {
             using FileStream stream = File.OpenRead(path);
-            RowsReader rows = RowsReader.Open(stream, out FileFormat format);
+            using RowsReader rows = RowsReader.Open(stream, out FileFormat format);
             return new StudyFile(path, format, rows);
         });
     }
@@ -143,7 +143,7 @@ public sealed class StudyFile
         store.WriteWhole(path, stream =>
         {
             long done = 0;
-            var writer = RowsWriter.Open(format, stream, table.Columns, table.Metadata(0));
+            using RowsWriter writer = RowsWriter.Open(format, stream, table.Columns, table.Metadata(0));
             for (int slice = 0; slice < table.Slices; slice++)
             {
                 SweepSlice part = table.Slice(slice);
@@ -160,7 +160,8 @@ public sealed class StudyFile
     internal IEnumerable<(double[][] Columns, int Rows)> Groups()
     {
         using FileStream stream = File.OpenRead(this.path);
-        foreach ((double[][] Columns, int Rows) group in RowsReader.Open(stream, out _).Groups())
+        using RowsReader reader = RowsReader.Open(stream, out _);
+        foreach ((double[][] Columns, int Rows) group in reader.Groups())
         {
             yield return group;
         }

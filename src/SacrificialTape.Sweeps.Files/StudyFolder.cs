@@ -145,7 +145,7 @@ public sealed class StudyFolder
         double[][] buffers = this.Table.Buffers();
         this.store.WriteWhole(path, stream =>
         {
-            var writer = RowsWriter.Open(format, stream, this.Table.Columns, this.Table.Metadata(0));
+            using RowsWriter writer = RowsWriter.Open(format, stream, this.Table.Columns, this.Table.Metadata(0));
             for (int slice = 0; slice < this.Table.Slices; slice++)
             {
                 cancellation.ThrowIfCancellationRequested();
@@ -249,7 +249,7 @@ public sealed class StudyFolder
             this.store.WriteWhole(this.FileOf(slice), stream =>
             {
                 using var hashing = new HashingStream(stream);
-                var writer = RowsWriter.Open(format, hashing, this.Table.Columns, this.Table.Metadata(part.FirstRow));
+                using RowsWriter writer = RowsWriter.Open(format, hashing, this.Table.Columns, this.Table.Metadata(part.FirstRow));
                 writer.Write(buffers, (int)part.Rows);
                 writer.Complete();
                 bytes = hashing.Length;

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using SacrificialTape.Quantities;
-using SacrificialTape.Sweeps.Answers;
 
 namespace SacrificialTape.Sweeps.Files.Tests;
 

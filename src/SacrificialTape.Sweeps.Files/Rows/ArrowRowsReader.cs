@@ -28,6 +28,8 @@ internal sealed class ArrowRowsReader : RowsReader
 
     internal override IReadOnlyDictionary<string, string> Metadata => this.reader.Schema.Metadata ?? new Dictionary<string, string>();
 
+    public override void Dispose() => this.reader.Dispose();
+
     internal override IEnumerable<(double[][] Columns, int Rows)> Groups()
     {
         int batches = this.reader.RecordBatchCountAsync().AsTask().GetAwaiter().GetResult();

@@ -20,6 +20,8 @@ internal sealed class ArrowRowsWriter : RowsWriter
         this.writer.WriteStart();
     }
 
+    public override void Dispose() => this.writer.Dispose();
+
     internal override void Write(double[][] columns, int rows)
     {
         using var batch = new RecordBatch(

@@ -27,6 +27,8 @@ internal sealed class CsvRowsReader : RowsReader
 
     internal override IReadOnlyList<FileColumn> Columns { get; }
 
+    public override void Dispose() => this.reader.Dispose();
+
     internal override IEnumerable<(double[][] Columns, int Rows)> Groups()
     {
         double[][] columns = [.. this.Columns.Select(static _ => new double[GroupRows])];

@@ -21,6 +21,11 @@ internal sealed class CsvRowsWriter : RowsWriter
         this.buffer.Write(Encoding.UTF8.GetBytes(string.Join(',', columns.Select(CsvHeading.Of)) + "\n"));
     }
 
+    public override void Dispose()
+    {
+        // The stream is the caller's, and what is left in the buffer is no file.
+    }
+
     internal override void Write(double[][] columns, int rows)
     {
         for (int row = 0; row < rows; row++)

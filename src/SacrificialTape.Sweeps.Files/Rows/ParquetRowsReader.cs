@@ -34,6 +34,8 @@ internal sealed class ParquetRowsReader : RowsReader
 
     internal override IReadOnlyDictionary<string, string> Metadata => this.reader.CustomMetadata;
 
+    public override void Dispose() => this.reader.DisposeAsync().AsTask().GetAwaiter().GetResult();
+
     internal override IEnumerable<(double[][] Columns, int Rows)> Groups()
     {
         double[][] columns = [.. this.fields.Select(static _ => Array.Empty<double>())];

@@ -1,7 +1,7 @@
 namespace SacrificialTape.Sweeps.Files.Rows;
 
 /// <summary>Reads columns of doubles from a stream, group by group and forward only.</summary>
-internal abstract class RowsReader
+internal abstract class RowsReader : IDisposable
 {
     /// <summary>The columns that hold doubles.</summary>
     internal abstract IReadOnlyList<FileColumn> Columns { get; }
@@ -24,6 +24,8 @@ internal abstract class RowsReader
             _ => new CsvRowsReader(stream),
         };
     }
+
+    public abstract void Dispose();
 
     /// <summary>The rows of each group, column by column; the arrays may be used again for the next.</summary>
     internal abstract IEnumerable<(double[][] Columns, int Rows)> Groups();
