@@ -55,6 +55,9 @@ public sealed class Study
     /// <summary>How many rows there are.</summary>
     public long Rows { get; }
 
+    /// <summary>How many consecutive rows belong together, as the paths of a screening do; a slice holds all of them or none.</summary>
+    public int RowsTogether => this.stride;
+
     /// <summary>One of some slices that together are the whole; rows that belong together stay together.</summary>
     /// <param name="slice">Which slice, from 0.</param>
     /// <param name="slices">How many there are, at least 1.</param>

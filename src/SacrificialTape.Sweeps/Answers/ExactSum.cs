@@ -47,6 +47,30 @@ internal sealed class ExactSum
         this.Carry();
     }
 
+    /// <summary>Writes the sum; carried, so that equal sums are equal bytes however they came about.</summary>
+    internal void Write(BinaryWriter writer)
+    {
+        this.Carry();
+        for (int i = 0; i < Limbs - 1; i++)
+        {
+            writer.Write((uint)this.limbs[i]);
+        }
+
+        writer.Write(this.limbs[^1]);
+    }
+
+    /// <summary>Takes a written sum in place of this one.</summary>
+    internal void Read(BinaryReader reader)
+    {
+        for (int i = 0; i < Limbs - 1; i++)
+        {
+            this.limbs[i] = reader.ReadUInt32();
+        }
+
+        this.limbs[^1] = reader.ReadInt64();
+        this.uncarried = 0;
+    }
+
     /// <summary>The sum as a whole number of 2^-2148.</summary>
     internal BigInteger Whole()
     {

@@ -87,6 +87,29 @@ public sealed class Exceedance : Summary
     /// <inheritdoc/>
     public override Summary Fresh() => new Exceedance(this.thresholds);
 
+    private protected override void WriteSetup(BinaryWriter writer)
+    {
+        writer.Write(this.thresholds.Length);
+        Array.ForEach(this.thresholds, writer.Write);
+    }
+
+    private protected override void WriteState(BinaryWriter writer)
+    {
+        writer.Write(this.Count);
+        writer.Write(this.NotANumber);
+        Array.ForEach(this.above, writer.Write);
+    }
+
+    private protected override void ReadState(BinaryReader reader)
+    {
+        this.Count = reader.ReadInt64();
+        this.NotANumber = reader.ReadInt64();
+        for (int i = 0; i < this.above.Length; i++)
+        {
+            this.above[i] = reader.ReadInt64();
+        }
+    }
+
     /// <summary>Thresholds and shares as invariant text.</summary>
     public override string ToString() => string.Join(", ", this.thresholds.Select((threshold, i) => string.Create(
         CultureInfo.InvariantCulture, $"more than {threshold:G6}: {100 * this.Share(i):0.##} %")));

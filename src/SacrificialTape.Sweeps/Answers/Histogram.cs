@@ -138,6 +138,34 @@ public sealed class Histogram : Summary
     /// <inheritdoc/>
     public override Summary Fresh() => new Histogram(this.edges[0], this.edges[^1], this.counts.Length, this.spacing);
 
+    private protected override void WriteSetup(BinaryWriter writer)
+    {
+        writer.Write(this.edges[0]);
+        writer.Write(this.edges[^1]);
+        writer.Write(this.counts.Length);
+        writer.Write((int)this.spacing);
+    }
+
+    // Most bins are empty or hold little.
+    private protected override void WriteState(BinaryWriter writer)
+    {
+        writer.Write(this.BelowAll);
+        writer.Write(this.AboveAll);
+        writer.Write(this.NotANumber);
+        Array.ForEach(this.counts, writer.Write7BitEncodedInt64);
+    }
+
+    private protected override void ReadState(BinaryReader reader)
+    {
+        this.BelowAll = reader.ReadInt64();
+        this.AboveAll = reader.ReadInt64();
+        this.NotANumber = reader.ReadInt64();
+        for (int i = 0; i < this.counts.Length; i++)
+        {
+            this.counts[i] = reader.Read7BitEncodedInt64();
+        }
+    }
+
     /// <summary>Bins and counts outside as invariant text.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,

@@ -103,6 +103,37 @@ public sealed class Moments : Summary
         this.Bound(answer, answer);
     }
 
+    internal void Write(BinaryWriter writer)
+    {
+        writer.Write(this.Count);
+        writer.Write(this.NotANumber);
+        writer.Write(this.Infinite);
+        writer.Write(this.Least);
+        writer.Write(this.Greatest);
+        this.sum.Write(writer);
+        this.squares.Write(writer);
+    }
+
+    internal void Read(BinaryReader reader)
+    {
+        this.Count = reader.ReadInt64();
+        this.NotANumber = reader.ReadInt64();
+        this.Infinite = reader.ReadInt64();
+        this.Least = reader.ReadDouble();
+        this.Greatest = reader.ReadDouble();
+        this.sum.Read(reader);
+        this.squares.Read(reader);
+    }
+
+    private protected override void WriteSetup(BinaryWriter writer)
+    {
+        // Nothing to set up.
+    }
+
+    private protected override void WriteState(BinaryWriter writer) => this.Write(writer);
+
+    private protected override void ReadState(BinaryReader reader) => this.Read(reader);
+
     private void Bound(double least, double greatest)
     {
         this.Least = double.IsNaN(this.Least) ? least : Math.Min(this.Least, double.IsNaN(least) ? this.Least : least);

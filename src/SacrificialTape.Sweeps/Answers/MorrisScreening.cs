@@ -100,6 +100,25 @@ public sealed class MorrisScreening : Summary
     /// <inheritdoc/>
     public override Summary Fresh() => new MorrisScreening(this.Design, this.Inputs);
 
+    private protected override void WriteSetup(BinaryWriter writer)
+    {
+        writer.Write(this.Design.Seed);
+        writer.Write(this.Design.Levels);
+        WriteNames(writer, this.Inputs);
+    }
+
+    private protected override void WriteState(BinaryWriter writer)
+    {
+        Array.ForEach(this.effects, one => one.Write(writer));
+        Array.ForEach(this.absolute, one => one.Write(writer));
+    }
+
+    private protected override void ReadState(BinaryReader reader)
+    {
+        Array.ForEach(this.effects, one => one.Read(reader));
+        Array.ForEach(this.absolute, one => one.Read(reader));
+    }
+
     /// <summary>Input by input the effects as invariant text.</summary>
     public override string ToString() => string.Join("; ", this.Inputs.All.Select((input, i) => FormattableString.Invariant(
         $"{input.Name}: mean of absolute effects {this.absolute[i].Mean:G4}, deviation {this.effects[i].Deviation:G4}")));

@@ -121,6 +121,20 @@ public sealed class SobolIndices : Summary
             FormattableString.Invariant($"{input.Name}: first order {first[i]:0.000}, total {total[i]:0.000}")));
     }
 
+    private protected override void WriteSetup(BinaryWriter writer) => WriteNames(writer, this.Inputs);
+
+    private protected override void WriteState(BinaryWriter writer)
+    {
+        writer.Write(this.LeftOut);
+        Array.ForEach(this.groups, group => group.Write(writer));
+    }
+
+    private protected override void ReadState(BinaryReader reader)
+    {
+        this.LeftOut = reader.ReadInt64();
+        Array.ForEach(this.groups, group => group.Read(reader));
+    }
+
     // Each run of as many points as there are groups gives one to each, from a random one on: groups stay alike in size, and the
     // pattern of an even sequence of points does not fall together with them.
     private static int GroupOf(long point)

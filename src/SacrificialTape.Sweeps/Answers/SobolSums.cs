@@ -50,6 +50,27 @@ internal sealed class SobolSums
         }
     }
 
+    internal void Write(BinaryWriter writer)
+    {
+        writer.Write(this.Points);
+        this.both.Write(writer);
+        foreach (ExactSum[] sums in new[] { this.differences, this.products, this.squares })
+        {
+            Array.ForEach(sums, sum => sum.Write(writer));
+        }
+    }
+
+    /// <summary>Takes written sums in place of these.</summary>
+    internal void Read(BinaryReader reader)
+    {
+        this.Points = reader.ReadInt64();
+        this.both.Read(reader);
+        foreach (ExactSum[] sums in new[] { this.differences, this.products, this.squares })
+        {
+            Array.ForEach(sums, sum => sum.Read(reader));
+        }
+    }
+
     /// <summary>The mean of (f(B) - mean) (f(AB) - f(A)) over the variance: taking the mean off beforehand leaves less to chance.</summary>
     internal double FirstOrder(int input)
     {

@@ -1,3 +1,5 @@
+using SacrificialTape.Sweeps.Sampling;
+
 namespace SacrificialTape.Sweeps.Answers;
 
 /// <summary>
@@ -23,6 +25,79 @@ public abstract class Summary
 
     /// <summary>A summary set up like this one that has taken nothing.</summary>
     public abstract Summary Fresh();
+
+    /// <summary>All that is kept, as bytes for a file or another machine. Two summaries of the same rows have the same bytes.</summary>
+    public byte[] Save()
+    {
+        using var bytes = new MemoryStream();
+        using var writer = new BinaryWriter(bytes);
+        this.WriteHead(writer);
+        this.WriteState(writer);
+        writer.Flush();
+        return bytes.ToArray();
+    }
+
+    /// <summary>Joins what a summary set up like this one has saved.</summary>
+    /// <param name="saved">The bytes of <see cref="Save"/>.</param>
+    /// <exception cref="ArgumentException">They are of another kind, of one set up otherwise, or damaged.</exception>
+    public void JoinSaved(ReadOnlySpan<byte> saved)
+    {
+        byte[] head = this.Head();
+        if (!saved.StartsWith(head))
+        {
+            throw new ArgumentException($"Not the bytes of a {this.GetType().Name} set up like this one.", nameof(saved));
+        }
+
+        Summary other = this.Fresh();
+        using var bytes = new MemoryStream(saved[head.Length..].ToArray());
+        using var reader = new BinaryReader(bytes);
+        try
+        {
+            other.ReadState(reader);
+        }
+        catch (Exception e) when (e is EndOfStreamException or FormatException)
+        {
+            throw new ArgumentException("The bytes end too early or are damaged.", nameof(saved), e);
+        }
+
+        if (bytes.Position != bytes.Length)
+        {
+            throw new ArgumentException("There are more bytes than a summary has.", nameof(saved));
+        }
+
+        this.Join(other);
+    }
+
+    /// <summary>Kind and set-up as bytes: what must be equal for two to join.</summary>
+    private byte[] Head()
+    {
+        using var bytes = new MemoryStream();
+        using var writer = new BinaryWriter(bytes);
+        this.WriteHead(writer);
+        writer.Flush();
+        return bytes.ToArray();
+    }
+
+    private protected abstract void WriteSetup(BinaryWriter writer);
+
+    private protected abstract void WriteState(BinaryWriter writer);
+
+    private protected abstract void ReadState(BinaryReader reader);
+
+    private protected static void WriteNames(BinaryWriter writer, SweepInputs inputs)
+    {
+        writer.Write(inputs.Count);
+        foreach (SweepInput input in inputs.All)
+        {
+            writer.Write(input.Name);
+        }
+    }
+
+    private void WriteHead(BinaryWriter writer)
+    {
+        writer.Write(this.GetType().Name);
+        this.WriteSetup(writer);
+    }
 
     private protected static T Same<T>(Summary other)
         where T : Summary

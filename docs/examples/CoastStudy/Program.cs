@@ -1,0 +1,3 @@
+using CoastStudy;
+
+return CoastProgram.Run(args, Console.Out, Console.Error);
