@@ -81,7 +81,7 @@ public static class SweepsPage
         #endregion
     }
 
-    public static void HowSure()
+    public static void Intervals()
     {
         SweepInputs inputs = Site;
         #region intervals
@@ -98,7 +98,7 @@ public static class SweepsPage
         #endregion
     }
 
-    public static void OneAtATime()
+    public static void Tornado()
     {
         SweepInputs inputs = Site;
         #region tornado
