@@ -130,7 +130,7 @@ internal static class CoastPictures
 
     private static void Mark(Plot plot, double at, string words, double height, Color colour)
     {
-        // Solid: the library draws no dashes into SVG.
+        // Solid: not every kind of dash gets into SVG.
         plot.Add.VerticalLine(at, 1.5f, colour);
         Style(plot.Add.Text(words, at + 1, height), colour, Alignment.UpperLeft);
     }
