@@ -52,7 +52,7 @@ internal static class CoastPictures
         Mark(plot, result.Quantile(0.5), Said($"median {result.Quantile(0.5):0} a"), most * 1.12, Ink);
         if (result.Lives.AboveAll > 0)
         {
-            Text beyond = plot.Add.Text(Said($"{100.0 * result.Lives.AboveAll / result.Lives.Count:0.0} % last longer"), CoastSite.LastYear - 1, most * 0.16);
+            Text beyond = plot.Add.Text(Said($"{100.0 * result.Lives.AboveAll / result.Lives.Count:0.0} % last longer"), CoastSite.LastYear - 1, most * 0.26);
             Style(beyond, Ink, Alignment.LowerRight);
         }
 

@@ -4,7 +4,6 @@ using System.Net.Sockets;
 using CoastStudy;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
-using Orleans.Runtime;
 using SacrificialTape.Sweeps;
 
 namespace SweepCluster;
