@@ -52,7 +52,7 @@ internal static class CoastPictures
         Mark(plot, result.Quantile(0.5), Said($"median {result.Quantile(0.5):0} a"), most * 1.12, Ink);
         if (result.Lives.AboveAll > 0)
         {
-            Text beyond = plot.Add.Text(Said($"{100.0 * result.Lives.AboveAll / result.Lives.Count:0.0} % last longer"), CoastSite.LastYear - 1, most * 0.16);
+            Text beyond = plot.Add.Text(Said($"{100.0 * result.Lives.AboveAll / result.Lives.Count:0.0} % last longer"), CoastSite.LastYear - 1, most * 0.26);
             Style(beyond, Ink, Alignment.LowerRight);
         }
 
@@ -130,7 +130,7 @@ internal static class CoastPictures
 
     private static void Mark(Plot plot, double at, string words, double height, Color colour)
     {
-        // Solid: the library draws no dashes into SVG.
+        // Solid: not every kind of dash gets into SVG.
         plot.Add.VerticalLine(at, 1.5f, colour);
         Style(plot.Add.Text(words, at + 1, height), colour, Alignment.UpperLeft);
     }

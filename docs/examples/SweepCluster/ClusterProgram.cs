@@ -4,7 +4,6 @@ using System.Net.Sockets;
 using CoastStudy;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
-using Orleans.Runtime;
 using SacrificialTape.Sweeps;
 
 namespace SweepCluster;
@@ -28,6 +27,7 @@ public static class ClusterProgram
 
         int[] ports = FreePorts(2 * asked.Silos);
         using IHost host = Silo.Make(ports[0], ports[1], ports[0]);
+        var starting = Stopwatch.StartNew();
         await host.StartAsync();
         var children = new List<Process>();
         try
@@ -46,6 +46,7 @@ public static class ClusterProgram
                 }
             }
 
+            await errors.WriteLineAsync(FormattableString.Invariant($"{asked.Silos} silo(s) after {starting.Elapsed.TotalSeconds:0.0} s"));
             return await Work(asked, host.Services.GetRequiredService<IGrainFactory>(), children, output, errors);
         }
         finally
@@ -57,7 +58,8 @@ public static class ClusterProgram
                 child.Dispose();
             }
 
-            await host.StopAsync();
+            // All is done: nobody needs the members to take leave of one another.
+            await host.StopAsync(new CancellationToken(canceled: true));
         }
     }
 

@@ -82,7 +82,7 @@ public sealed class SavedSummaries
         Assert.Contains("set up", Refused(new MorrisScreening(new MorrisDesign(4, 40), Two), Kinds[^1].Save()), StringComparison.Ordinal);
     }
 
-    private static string Refused(Summary into, byte[] saved) => Assert.Throws<ArgumentException>("saved", () => into.Fresh().JoinSaved(saved)).Message;
+    private static string Refused(Summary into, byte[] saved) => Assert.Throws<ArgumentException>(nameof(saved), () => into.Fresh().JoinSaved(saved)).Message;
 
     private static Summary Taken(Summary kind, NormalFloat[] given)
     {
