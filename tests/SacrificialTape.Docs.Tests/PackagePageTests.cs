@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Xunit;
 
 namespace SacrificialTape.Docs.Tests;
 
