@@ -8,9 +8,10 @@ public sealed class BesselQuotient
     [Fact]
     public void It_is_that_of_a_numerical_library()
     {
+        // Not its scaled forms, which below 2 do not agree with its own plain ones.
         for (double x = 1e-3; x < 300; x *= 1.37)
         {
-            Near.Equal(SpecialFunctions.BesselK1e(x) / SpecialFunctions.BesselK0e(x), ReachKernel.BesselRatio(x), 1e-13);
+            Near.Equal(SpecialFunctions.BesselK1(x) / SpecialFunctions.BesselK0(x), ReachKernel.BesselRatio(x), 1e-13);
         }
     }
 
