@@ -43,7 +43,13 @@ public sealed class Reaches
 
     [Theory]
     [InlineData(0, 100, 1, -1, -0.65, -0.85)]
+    [InlineData(double.PositiveInfinity, 100, 1, -1, -0.65, -0.85)]
+    [InlineData(0.5, 0, 1, -1, -0.65, -0.85)]
     [InlineData(0.5, 1001, 1, -1, -0.65, -0.85)]
+    [InlineData(0.5, 100, double.PositiveInfinity, -1, -0.65, -0.85)]
+    [InlineData(0.5, 100, 1, -4, -0.65, -0.85)]
+    [InlineData(0.5, 100, 1, -0.85, -0.65, -0.85)]
+    [InlineData(0.5, 100, 1, -1, -0.85, -0.85)]
     [InlineData(0.5, 100, 0, -1, -0.65, -0.85)]
     [InlineData(0.5, 100, 1, -1, -0.9, -0.85)]
     [InlineData(0.5, 100, 1, -0.8, -0.65, -0.85)]
@@ -55,5 +61,14 @@ public sealed class Reaches
         Assert.True(double.IsNaN(reach[0]));
         ReachRows.ToMiddleOfGap(siemens, film, ohm, edge, rest, wanted, reach);
         Assert.True(double.IsNaN(reach[0]));
+    }
+
+    [Fact]
+    public void The_thickest_film_that_the_typed_form_takes_is_a_number()
+    {
+        double[] reach = new double[1];
+        ReachRows.OnEndlessSteel(0.5, ThinFilm.ThickestUm, 1, -1, -0.65, -0.85, reach);
+        double decay = ReachKernel.DecayMm(0.5, ThinFilm.ThickestUm, 1);
+        Ulps.AtMost(4, ReachKernel.HalfSpaceReach(decay, -1, -0.65, -0.85, default(NoSteps)), reach[0], "the thickest film");
     }
 }

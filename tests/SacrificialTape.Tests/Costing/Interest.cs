@@ -25,6 +25,18 @@ public sealed class Interest
         Near.Equal((double)(1 / sum), value.CapitalRecoveryFactor, 1e-12);
     }
 
+    [Fact]
+    public void At_a_rate_lost_in_rounding_the_series_is_the_count_of_its_payments()
+    {
+        // The limit of (1 - (1 + i)^-n)/i as i goes to 0 is n.
+        foreach (double rate in new[] { 1e-17, 1e-18, 1e-30 })
+        {
+            TimeValue value = new RateCase(rate, 5).Value;
+            Near.Equal(5, value.SeriesFactor, 1e-14);
+            Near.Equal(0.2, value.CapitalRecoveryFactor, 1e-14);
+        }
+    }
+
     [Property]
     public void Capital_recovery_is_the_inverse_of_series_present_worth(RateCase given)
     {

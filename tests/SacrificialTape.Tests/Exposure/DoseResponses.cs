@@ -22,6 +22,18 @@ public sealed class DoseResponses
         }
     }
 
+    [Fact]
+    public void At_ten_degrees_the_term_of_warmth_is_zero_and_not_below()
+    {
+        foreach (Metal metal in Metals)
+        {
+            WorkingStep warmth = new DoseResponse(metal, new SiteCase(10, 70, 10, 20).Air()).ShowWorkings().Steps[0];
+            Assert.True(warmth.Formula == ExposureFormulas.ZincWarmth || warmth.Formula == ExposureFormulas.SteelWarmth);
+            Assert.Equal(0, warmth.Result.Number);
+            Assert.False(double.IsNegative(warmth.Result.Number));
+        }
+    }
+
     [Property]
     public void Warmth_turns_at_ten_degrees_without_a_step(SiteCase given)
     {

@@ -15,6 +15,7 @@ public sealed partial class ShownWorkings
             var estimate = new DoseResponse(metal, given.Air());
             IReadOnlyDictionary<string, double> shown = Checked(estimate);
             Near.Equal(estimate.Rate.MicrometersPerYear, shown["r"], 0);
+            Near.Equal(estimate.LogNormal.Range.Lowest.MicrometersPerYear, shown["r_low"], 1e-12);
             Ends(shown, estimate.LogNormal.Range.Highest.MicrometersPerYear);
         }
     }
