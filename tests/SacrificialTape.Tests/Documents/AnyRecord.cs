@@ -1,5 +1,4 @@
 using SacrificialTape.Documents;
-using SacrificialTape.Inspection;
 using SacrificialTape.SiteConditions;
 using static SacrificialTape.Tests.Make;
 

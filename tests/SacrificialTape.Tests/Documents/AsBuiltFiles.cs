@@ -4,7 +4,6 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Json.Schema;
 using SacrificialTape.Documents;
-using SacrificialTape.Inspection;
 using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Documents;
