@@ -1,6 +1,7 @@
 using System.Text;
 using SacrificialTape.Costing;
 using SacrificialTape.Jobs;
+using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 
@@ -13,7 +14,7 @@ namespace SacrificialTape.Documents;
 /// <para>Reading works nothing out: a file that states an enormous job costs no more than its own length.</para>
 /// </remarks>
 /// <example><code source="ExchangeJobsPage.cs" region="estimate" /></example>
-public sealed record EstimateDocument
+public sealed record EstimateDocument : IHasWorkings
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
     public const int Schema = 1;
@@ -99,6 +100,9 @@ public sealed record EstimateDocument
 
     /// <summary>Works the job out by the library in use and tells every result that the file states otherwise. Numbers agree to 1e-9 of their size.</summary>
     public ValueList<EstimateDifference> Differences() => new(EstimateComparison.Of(this.Results, this.WorkOut()));
+
+    /// <summary>The steps of the job, worked out by the library in use.</summary>
+    public Workings ShowWorkings() => this.Job.Job.Estimate().ShowWorkings();
 
     /// <summary>Name of the job, results, day and library in a few words.</summary>
     public override string ToString() => FormattableString.Invariant($"{this.Job.Job.Name}: {this.Results}; {this.Day:yyyy-MM-dd}, library {this.Library}");

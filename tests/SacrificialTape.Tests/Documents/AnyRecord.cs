@@ -1,5 +1,4 @@
 using SacrificialTape.Documents;
-using SacrificialTape.SiteConditions;
 using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.Documents;
