@@ -8,7 +8,8 @@ namespace SacrificialTape.Documents;
 /// <summary>Reads a record of a job as built strictly and tells all its faults at once.</summary>
 /// <remarks>
 /// Findings are not in the file: they are made again from what was read off. A signature names its finding, and one whose
-/// finding does not arise is a fault: the record would not be the one that was signed.
+/// finding does not arise is a fault: the record would not be the one that was signed. Faults of rules that are stated
+/// within it are told before all others, since what was read off is judged by them.
 /// </remarks>
 internal static class AsBuiltReader
 {
@@ -16,15 +17,9 @@ internal static class AsBuiltReader
 
     internal static AsBuiltDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, ReadingLimits limits)
     {
-        ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        var faults = new FaultList(text, Kind, limits.Faults);
-        DocumentNode root = DocumentTree.Read(text, limits, faults);
-        if (ObjectReader.Open(root, faults) is not { } members || !DocumentHeader.Read(members, Kind, AsBuiltDocument.Schema, faults))
-        {
-            throw faults.Exception();
-        }
-
-        var reader = new FormReader(members, new ReadingContext(faults, DocumentForms.Library, limits.Steps));
+        FormReader reader = DocumentStart.Open(utf8, Kind, AsBuiltDocument.Schema, DocumentForms.Library, limits);
+        FaultList faults = reader.Context.Faults;
+        ObjectReader members = reader.Members;
         string name = reader.Text("name");
 
         // The rules come first here: what was read off is judged by them.
@@ -57,7 +52,7 @@ internal static class AsBuiltReader
             return [];
         }
 
-        Once(list, "The plan", reader.Context.Faults);
+        DocumentStart.EachOnce(list, "name", reader.Context.Faults, static name => $"The plan has line '{name}' twice.");
         if (list is { Kind: JsonValueKind.Array, Items.Count: 0 })
         {
             reader.Context.Faults.Add(list, "A plan has at least one line.");
@@ -74,7 +69,7 @@ internal static class AsBuiltReader
             return;
         }
 
-        Once(list, "The record", reader.Context.Faults);
+        DocumentStart.EachOnce(list, "name", reader.Context.Faults, static name => $"The record has line '{name}' twice.");
         var names = new HashSet<string>(
             (reader.Node.Members.GetValueOrDefault("plan")?.Items ?? DocumentNode.NoItems).Select(static item => item.Members.GetValueOrDefault("name")?.Text).OfType<string>(),
             StringComparer.Ordinal);
@@ -83,18 +78,6 @@ internal static class AsBuiltReader
             if (item.Members.TryGetValue("name", out DocumentNode? name) && !string.IsNullOrWhiteSpace(name.Text) && !names.Contains(name.Text))
             {
                 reader.Context.Faults.Add(name, $"Line '{DocumentTree.Short(name.Text)}' is not in the plan.");
-            }
-        }
-    }
-
-    private static void Once(DocumentNode list, string whose, FaultList faults)
-    {
-        var names = new HashSet<string>(list.Items.Count, StringComparer.Ordinal);
-        foreach (DocumentNode item in list.Items)
-        {
-            if (item.Members.TryGetValue("name", out DocumentNode? name) && !string.IsNullOrWhiteSpace(name.Text) && !names.Add(name.Text))
-            {
-                faults.Add(name, $"{whose} has line '{DocumentTree.Short(name.Text)}' twice.");
             }
         }
     }

@@ -10,27 +10,12 @@ internal static class InspectionReader
 
     internal static InspectionDocument Read(ReadOnlyMemory<byte> utf8, ReadingLimits limits)
     {
-        ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        var faults = new FaultList(text, Kind, limits.Faults);
-        DocumentNode root = DocumentTree.Read(text, limits, faults);
-        if (ObjectReader.Open(root, faults) is not { } members || !DocumentHeader.Read(members, Kind, InspectionDocument.Schema, faults))
-        {
-            throw faults.Exception();
-        }
-
-        var reader = new FormReader(members, new ReadingContext(faults, DocumentForms.Library, limits.Steps));
+        FormReader reader = DocumentStart.Open(utf8, Kind, InspectionDocument.Schema, DocumentForms.Library, limits);
+        FaultList faults = reader.Context.Faults;
         string name = reader.Text("name");
-        DocumentNode? list = members.Required("sets", "at least one set of readings");
+        DocumentNode? list = reader.Members.Required("sets", "at least one set of readings");
         ValueList<ReadingSet> sets = list is null ? [] : reader.List("sets", ReadingSetForm.Read);
-        var places = new HashSet<string>(StringComparer.Ordinal);
-        foreach (DocumentNode item in list?.Items ?? DocumentNode.NoItems)
-        {
-            if (item.Members.TryGetValue("place", out DocumentNode? place) && !string.IsNullOrWhiteSpace(place.Text) && !places.Add(place.Text))
-            {
-                faults.Add(place, $"The place '{DocumentTree.Short(place.Text)}' stands twice.");
-            }
-        }
-
+        DocumentStart.EachOnce(list, "place", faults, static place => $"The place '{place}' stands twice.");
         if (list is { Kind: JsonValueKind.Array, Items.Count: 0 })
         {
             faults.Add(list, "An inspection has at least one set of readings.");

@@ -15,9 +15,8 @@ internal static class JobReader
 
     internal static JobDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentForms forms, ReadingLimits limits)
     {
-        ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        var faults = new FaultList(text, Kind, limits.Faults);
-        return Read(DocumentTree.Read(text, limits, faults), known, new ReadingContext(faults, forms, limits.Steps));
+        FaultList faults = DocumentStart.Tree(utf8, Kind, limits, out DocumentNode root);
+        return Read(root, known, new ReadingContext(faults, forms, limits.Steps));
     }
 
     /// <summary>Reads a job that may stand within another document. It throws with all faults there are by then, so it is read last.</summary>
@@ -89,15 +88,7 @@ internal static class JobReader
             faults.Add(list, "A job needs at least one survey line.");
         }
 
-        var tags = new HashSet<string>(list.Items.Count, StringComparer.Ordinal);
-        foreach (DocumentNode item in list.Items)
-        {
-            if (item.Members.TryGetValue("tag", out DocumentNode? tag) && !string.IsNullOrWhiteSpace(tag.Text) && !tags.Add(tag.Text))
-            {
-                faults.Add(tag, $"The tag '{DocumentTree.Short(tag.Text)}' stands twice in the survey.");
-            }
-        }
-
+        DocumentStart.EachOnce(list, "tag", faults, static tag => $"The tag '{tag}' stands twice in the survey.");
         return lines;
     }
 

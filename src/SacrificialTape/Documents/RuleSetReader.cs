@@ -17,9 +17,8 @@ internal sealed class RuleSetReader
 
     internal static RuleSetDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> parents, ReadingLimits limits)
     {
-        ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        var faults = new FaultList(text, Kind, limits.Faults);
-        return new RuleSetReader(faults).Read(DocumentTree.Read(text, limits, faults), parents);
+        FaultList faults = DocumentStart.Tree(utf8, Kind, limits, out DocumentNode root);
+        return new RuleSetReader(faults).Read(root, parents);
     }
 
     /// <summary>Reads a rule set that stands within another document. It throws with all faults there are by then, so it is read last.</summary>

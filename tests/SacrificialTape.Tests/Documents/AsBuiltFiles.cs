@@ -59,34 +59,13 @@ public sealed class AsBuiltFiles
 
     // Cut anywhere, or with one member gone or doubled: refused with a place, or read as a record that says so.
     [Property(MaxTest = 60)]
-    public Property A_change_is_told_or_is_another_record() => Prop.ForAll(AnyJob.Seeds, static seed =>
-    {
-        var random = new Random(seed);
-        string text = AnyRecord.Make(seed).Write();
-        int at = random.Next(text.Length - 1);
-        string changed = random.Next(2) == 0 ? text[..at] : text.Remove(at, 1 + random.Next(Math.Min(40, text.Length - at - 1)));
-        try
-        {
-            AsBuiltDocument read = AnyRecord.Read(changed);
-            Assert.Equal(read, AnyRecord.Read(read.Write()));
-        }
-        catch (DocumentException refused)
-        {
-            Assert.NotEmpty(refused.Faults);
-            Assert.All(refused.Faults, static fault => Assert.True(fault.Line >= 1 && fault.Column >= 1 && fault.Path.StartsWith('$')));
-        }
-    });
+    public Property A_change_is_told_or_is_another_record() => Prop.ForAll(
+        AnyJob.Seeds, static seed => Slip.AnywhereIsToldOrAnother(AnyRecord.Make(seed).Write(), seed, AnyRecord.Read, static read => read.Write()));
 
     [Theory]
     [MemberData(nameof(Slips))]
-    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said)
-    {
-        int at = Whole.IndexOf(right, StringComparison.Ordinal);
-        Assert.True(at >= 0, right + " does not stand in the file.");
-        string text = string.Concat(Whole.AsSpan(0, at), wrong, Whole.AsSpan(at + right.Length));
-        DocumentException refused = Assert.Throws<DocumentException>(() => AsBuiltDocument.Read(text));
-        Assert.Single(refused.Faults, fault => fault.Path == path && fault.Message.Contains(said, StringComparison.Ordinal));
-    }
+    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said) =>
+        Slip.IsTold(() => AsBuiltDocument.Read(Slip.In(Whole, right, wrong)), path, said);
 
     [Fact]
     public void Faults_of_several_lines_are_told_at_once()

@@ -44,22 +44,8 @@ public sealed class EstimateFiles
     });
 
     [Property(MaxTest = 30)]
-    public Property A_change_is_told_or_is_another_estimate() => Prop.ForAll(AnyJob.Seeds, static seed =>
-    {
-        var random = new Random(seed);
-        int at = random.Next(Whole.Length - 1);
-        string changed = random.Next(2) == 0 ? Whole[..at] : Whole.Remove(at, 1 + random.Next(Math.Min(40, Whole.Length - at - 1)));
-        try
-        {
-            EstimateDocument read = EstimateDocument.Read(changed);
-            Assert.Equal(read, EstimateDocument.Read(read.Write()));
-        }
-        catch (DocumentException refused)
-        {
-            Assert.NotEmpty(refused.Faults);
-            Assert.All(refused.Faults, static fault => Assert.True(fault.Line >= 1 && fault.Column >= 1 && fault.Path.StartsWith('$')));
-        }
-    });
+    public Property A_change_is_told_or_is_another_estimate() => Prop.ForAll(
+        AnyJob.Seeds, static seed => Slip.AnywhereIsToldOrAnother(Whole, seed, static text => EstimateDocument.Read(text), static read => read.Write()));
 
     [Fact]
     public void Whatever_is_written_fits_the_schema()
@@ -74,14 +60,8 @@ public sealed class EstimateFiles
 
     [Theory]
     [MemberData(nameof(Slips))]
-    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said)
-    {
-        int at = Whole.IndexOf(right, StringComparison.Ordinal);
-        Assert.True(at >= 0, right + " does not stand in the file.");
-        string text = string.Concat(Whole.AsSpan(0, at), wrong, Whole.AsSpan(at + right.Length));
-        DocumentException refused = Assert.Throws<DocumentException>(() => EstimateDocument.Read(text));
-        Assert.Single(refused.Faults, fault => fault.Path == path && fault.Message.Contains(said, StringComparison.Ordinal));
-    }
+    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said) =>
+        Slip.IsTold(() => EstimateDocument.Read(Slip.In(Whole, right, wrong)), path, said);
 
     // By hand: each change of a stated result is told, at its place, and nothing else.
     [Fact]
@@ -103,7 +83,7 @@ public sealed class EstimateFiles
         Assert.Empty(EstimateDocument.Read(Whole.Replace($"\"covered\": \"{Shown("covered")}\"", $"\"covered\": \"{UnitConversions.SquareMeters(line.Covered.ToArea()) * (1 + 1e-12):R} m2\"", StringComparison.Ordinal)).Differences());
 
         // A line that the file states and the job does not have.
-        ValueList<EstimateDifference> renamed = EstimateDocument.Read(Replaced("\"tag\": \"A\"", "\"tag\": \"B\"")).Differences();
+        ValueList<EstimateDifference> renamed = EstimateDocument.Read(Slip.In(Whole, "\"tag\": \"A\"", "\"tag\": \"B\"")).Differences();
         Assert.Equal(["line 'B'", "line 'A'"], renamed.Take(2).Select(static one => one.Place));
     }
 
@@ -118,6 +98,16 @@ public sealed class EstimateFiles
         // Half an hour a square metre at 45 EUR, and rolls at 80.50 EUR.
         decimal byHand = (80.50m * read.Results.Stocks[0].Rolls) + (decimal)(Math.PI * 0.1683 * 3 * 0.5 * 45);
         Assert.True(Math.Abs(byHand - read.Results.FirstCost!.Value.Amount) < 1e-6m, $"{byHand}, {read.Results.FirstCost}");
+    }
+
+    // One in the results, one in the job within: both in one run.
+    [Fact]
+    public void Faults_of_results_and_of_the_job_are_told_at_once()
+    {
+        string line = Whole[(Whole.IndexOf("\"lines\": [", StringComparison.Ordinal) + 10)..Whole.IndexOf("\"stocks\"", StringComparison.Ordinal)].TrimEnd().TrimEnd(',').TrimEnd().TrimEnd(']').Trim();
+        string twice = Slip.In(Slip.In(Whole, line, line + ", " + line), "168.3 mm", "168,3 mm");
+        DocumentException refused = Assert.Throws<DocumentException>(() => EstimateDocument.Read(twice));
+        Assert.Equal(["$.results.lines[1].tag", "$.job.lines[0].lay.surface.outsideDiameter"], refused.Faults.Select(static fault => fault.Path));
     }
 
     [Fact]
@@ -164,14 +154,7 @@ public sealed class EstimateFiles
     }
 
     private static EstimateDifference Moved(string from, string to, int times = 1) =>
-        EstimateDocument.Read(Replaced(from, to)).Differences() is { } all && all.Count == times ? all[0] : throw new InvalidOperationException($"{from} to {to}: {string.Join("; ", EstimateDocument.Read(Replaced(from, to)).Differences())}");
-
-    private static string Replaced(string from, string to)
-    {
-        int at = Whole.IndexOf(from, StringComparison.Ordinal);
-        Assert.True(at >= 0, from + " does not stand in the file.");
-        return string.Concat(Whole.AsSpan(0, at), to, Whole.AsSpan(at + from.Length));
-    }
+        EstimateDocument.Read(Slip.In(Whole, from, to)).Differences() is { } all && all.Count == times ? all[0] : throw new InvalidOperationException($"{from} to {to}: {string.Join("; ", EstimateDocument.Read(Slip.In(Whole, from, to)).Differences())}");
 
     private static string Shown(string member)
     {

@@ -50,14 +50,8 @@ public sealed class InspectionFiles
 
     [Theory]
     [MemberData(nameof(Slips))]
-    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said)
-    {
-        int at = Whole.IndexOf(right, StringComparison.Ordinal);
-        Assert.True(at >= 0, right + " does not stand in the file.");
-        string text = string.Concat(Whole.AsSpan(0, at), wrong, Whole.AsSpan(at + right.Length));
-        DocumentException refused = Assert.Throws<DocumentException>(() => InspectionDocument.Read(text));
-        Assert.Single(refused.Faults, fault => fault.Path == path && fault.Message.Contains(said, StringComparison.Ordinal));
-    }
+    public void A_slip_is_told_at_its_place(string right, string wrong, string path, string said) =>
+        Slip.IsTold(() => InspectionDocument.Read(Slip.In(Whole, right, wrong)), path, said);
 
     [Fact]
     public void Units_stay_as_they_were_read_off()
