@@ -18,6 +18,10 @@ public sealed class MassAndRolls
     public void The_layer_found_from_a_roll_gives_back_its_length(SpanCase given)
     {
         Length layer = WoundRoll.LayerThicknessFrom(Mm(76.2 + given.WidthMm), Mm(76.2), Mm(given.SpanMm + 1000));
+
+        // Seen from the end, the roll is a ring as large as the unwound strip seen from the edge.
+        double ring = Math.PI / 4 * (((76.2 + given.WidthMm) * (76.2 + given.WidthMm)) - (76.2 * 76.2));
+        Near.Equal(ring, layer.Millimeters * (given.SpanMm + 1000), 1e-12);
         if (layer.Millimeters <= 5)
         {
             Near.Equal(given.SpanMm + 1000, new WoundRoll(Mm(76.2 + given.WidthMm), Mm(76.2), layer).StripLength.Millimeters, 1e-12);
