@@ -36,7 +36,7 @@ internal static class InventedSurvey
             ILay lay = (i % 5) switch
             {
                 0 => new RingLay(pipe, stock, Length.FromMillimeters(15)),
-                1 => new SpiralLay(pipe, stock, SpiralSetting.FromMarks(Length.FromMillimeters(20)), SpiralEnds.LevelTurns()),
+                1 => new SpiralLay(pipe, stock, SpiralSetting.FromLapBetweenMarks(Length.FromMillimeters(20)), SpiralEnds.LevelTurns()),
                 2 => new AlongPipeLay(pipe, stock, Length.FromMillimeters(15)),
                 3 => new SpiralLay(pipe, stock, SpiralSetting.FromLapAlongPipe(Length.FromMillimeters(15))),
                 _ => new SpiralLay(pipe, stock, SpiralSetting.FromTrueLap(Length.FromMillimeters(15))),

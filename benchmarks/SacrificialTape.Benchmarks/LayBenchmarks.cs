@@ -15,7 +15,7 @@ public class LayBenchmarks
     private readonly double widthMm = 100;
     private readonly double lapMm = 20;
 
-    [Params(LapConvention.AcrossStrip, LapConvention.AlongPipe, LapConvention.BetweenMarks)]
+    [Params(LapConvention.TrueLap, LapConvention.LapAlongPipe, LapConvention.LapBetweenMarks)]
     public LapConvention Convention { get; set; }
 
     [Benchmark(Baseline = true)]
@@ -28,9 +28,9 @@ public class LayBenchmarks
         Length lap = Length.FromMillimeters(this.lapMm);
         SpiralSetting setting = this.Convention switch
         {
-            LapConvention.AcrossStrip => SpiralSetting.FromTrueLap(lap),
-            LapConvention.AlongPipe => SpiralSetting.FromLapAlongPipe(lap),
-            _ => SpiralSetting.FromMarks(lap),
+            LapConvention.TrueLap => SpiralSetting.FromTrueLap(lap),
+            LapConvention.LapAlongPipe => SpiralSetting.FromLapAlongPipe(lap),
+            _ => SpiralSetting.FromLapBetweenMarks(lap),
         };
         return new SpiralGeometry(Length.FromMillimeters(this.diameterMm), Length.FromMillimeters(this.widthMm), setting).Advance;
     }

@@ -28,11 +28,11 @@ public sealed record JobPackOptions
     public ValueList<Waiver> Waivers { get; init; } = [];
 
     /// <summary>By which document thickness readings are counted in the inspection plan; left out: none.</summary>
-    public SamplingScheme? Thickness { get; init; }
+    public SamplingScheme? ThicknessSampling { get; init; }
 
     /// <summary>Whether every step of the workings of each line is part of the pack.</summary>
-    public bool Workings { get; init; }
+    public bool WithWorkings { get; init; }
 
     /// <summary>Whether lays that can be drawn are drawn.</summary>
-    public bool Pictures { get; init; } = true;
+    public bool WithPictures { get; init; } = true;
 }

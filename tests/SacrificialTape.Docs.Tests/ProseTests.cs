@@ -38,7 +38,7 @@ public class ProseTests
     public void Marks_eighty_apart_give_twenty_six()
     {
         double advance = 80 / Math.Sqrt(1 + Math.Pow(80 / Circumference, 2));
-        Assert.Equal(100 - advance, TrueLap(SpiralSetting.FromMarks(Length.FromMillimeters(20))), 1e-9);
+        Assert.Equal(100 - advance, TrueLap(SpiralSetting.FromLapBetweenMarks(Length.FromMillimeters(20))), 1e-9);
         Says("docs/spiral-lay.md", $"$C = \\pi \\cdot 60.3 = {Circumference:0.000}$ mm");
         Says("docs/spiral-lay.md", $"= {advance:0.000}$ mm; true lap $100 - {advance:0.000} = {100 - advance:0.000}$ mm");
         Says("docs/spiral-lay.md", $"give {100 - advance:0.0} mm and use some {100 * ((80 / advance) - 1):0} % more tape");

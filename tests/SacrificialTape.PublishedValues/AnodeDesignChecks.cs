@@ -37,7 +37,7 @@ internal static class AnodeDesignChecks
         yield return Case("ninety-percent-is-ninety", "335 A.h/lb over the theoretical capacity", Evidence.From(References.AnodeCourseTable, "said to be 90 %"), 0.90, 0.005, "1", static () =>
             PracticalCapacity.NinetyPercent.Capacity.AmpereHoursPerKilogram / TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram);
         yield return Case("bs-7361-consumption", "8760/780, kept below the 11.25 of the code", Evidence.From(References.BritishCathodicProtection), 11.25, 0.03, "kg/(A.a)", static () =>
-            new AnodeMass(ElectricCurrent.FromAmperes(1), Duration.FromYears365(1), PracticalCapacity.BritishStandard, Utilisation.FromFraction(1)).Mass.Kilograms);
+            new AnodeMass(PracticalCapacity.BritishStandard, Utilisation.FromFraction(1), ElectricCurrent.FromAmperes(1), Duration.FromYears365(1)).Mass.Kilograms);
         foreach ((AnodeShape shape, double expected) in new[]
         {
             (AnodeShape.LongStandOff, 0.90), (AnodeShape.ShortStandOff, 0.85), (AnodeShape.LongFlush, 0.85), (AnodeShape.ShortFlushBraceletOrOther, 0.80),
@@ -65,7 +65,7 @@ internal static class AnodeDesignChecks
     {
         foreach ((DemandMedium medium, double low, double high) in new[]
         {
-            (DemandMedium.SoilBelow1000, 6.0, 25.0), (DemandMedium.Soil1000To10000, 3, 6), (DemandMedium.Soil10000To30000, 2, 3), (DemandMedium.SoilAbove30000, 1, 2),
+            (DemandMedium.SoilBelow1000OhmCm, 6.0, 25.0), (DemandMedium.Soil1000To10000OhmCm, 3, 6), (DemandMedium.Soil10000To30000OhmCm, 2, 3), (DemandMedium.SoilAbove30000OhmCm, 1, 2),
             (DemandMedium.SoilWithBacteria, 15, 40), (DemandMedium.FreshWaterStill, 2, 4), (DemandMedium.FreshWaterMoving, 4, 6), (DemandMedium.FreshWaterTurbulentOrHot, 5, 15),
             (DemandMedium.SeawaterStill, 1, 3), (DemandMedium.SeawaterMoving, 3, 25), (DemandMedium.Concrete, 0.5, 1.5),
         })
@@ -116,15 +116,15 @@ internal static class AnodeDesignChecks
         yield return Case("page-159", "10 a, 1.0 lb/(A.a), 15.2 A, efficiency 0.50", military, 304, 0.5, "lb", static () => PoundsOf(10, 1.0, 15.2, 0.5));
         yield return Case("page-209", "10 a, 7.6 lb/(A.a) with efficiency, 14.7 A", military, 1117.2, 0.05, "lb", static () => PoundsOf(10, 7.6, 14.7, 1));
         yield return Case("z1", "100 m2, 0.10 A/m2, breakdown 0.20, 30 a, utilisation 0.80, 780 A.h/kg", Evidence.FromFormula(References.FlushAnodeResistance, "2.00 A x 30 x 8760/(0.80 x 780)"), 842.3, 0.05, "kg", static () =>
-            new AnodeMass(ElectricCurrent.FromAmperes(100 * 0.1 * 0.2), Duration.FromYears365(30), PracticalCapacity.DnvSeawater, Utilisation.FromFraction(0.8)).Mass.Kilograms);
+            new AnodeMass(PracticalCapacity.DnvSeawater, Utilisation.FromFraction(0.8), ElectricCurrent.FromAmperes(100 * 0.1 * 0.2), Duration.FromYears365(30)).Mass.Kilograms);
         yield return Case("peabody", "life of 100 lb of zinc at 1 A, efficiency 0.9, utilisation 0.85", Evidence.From(Sources.AnodeLifeFormula, "0.0424 x 100 x 0.9 x 0.85"), 3.243, 0.02, "a", static () =>
             AnodeLife.ByConsumption(Mass.FromPounds(100), TheoreticalCapacity.Zinc.Consumption, CurrentEfficiency.FromFraction(0.9), Utilisation.FromFraction(0.85), ElectricCurrent.FromAmperes(1)).Life.Duration.Years365);
         yield return Case("z3", "foil 0.100 mm, 7130 kg/m3, utilisation 0.80, 780 A.h/kg, 0.010 A for each m2 of zinc", Evidence.FirstPrinciples("0.713 kg/m2 x 0.8 x 780/(0.010 x 8760)"), 5.08, 0.005, "a", static () => new HolidayLife(
             new Foil(Length.FromMillimeters(0.1), null, Density.FromKilogramsPerCubicMeter(7130)),
-            Utilisation.FromFraction(0.8),
             ZincFeed.BesideMargin(Length.FromMillimeters(10), Length.FromMillimeters(10)),
             Measured(0.010),
-            new DemandAtPracticalCapacity(PracticalCapacity.DnvSeawater)).Earliest.Duration.Years365);
+            new DemandAtPracticalCapacity(PracticalCapacity.DnvSeawater),
+            Utilisation.FromFraction(0.8)).Earliest.Duration.Years365);
         var flush = new FlushAnode(Area.FromSquareMeters(0.25), ElectricResistivity.FromOhmMeters(0.30), ElectricPotential.FromVolts(0.2));
         yield return Case("z4-resistance", "flush anode, 0.30 ohm.m, 0.25 m2", Evidence.FromFormula(References.FlushAnodeResistance, "0.315 x 0.30/0.5"), 0.189, 1e-12, "ohm", () => flush.Resistance.Ohms);
         yield return Case("z4-current", "its current at 0.20 V", Evidence.FromFormula(References.FlushAnodeResistance, "0.20/0.189"), 1.058, 0.0005, "A", () => flush.Current.Amperes);
@@ -156,13 +156,13 @@ internal static class AnodeDesignChecks
         double amperes = micrometersPerYear * 1e-6 * 7140 * TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram / 8760;
         return new HolidayLife(
             new Foil(Length.FromMillimeters(0.1)),
-            Utilisation.FromFraction(0.8),
             ZincFeed.BesideMargin(Length.FromMillimeters(7), Length.FromMillimeters(7)),
             Measured(amperes),
             new OwnCorrosionAndDemand(
                 TheoreticalCapacity.Zinc,
                 Exposure.ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(2.1), "made up"),
-                PowerLawLoss.ZincMean));
+                PowerLawLoss.ZincMean),
+            Utilisation.FromFraction(0.8));
     }
 
     private static CurrentDemand Measured(double amperesPerM2) => CurrentDemand.FromMeasurement(
@@ -171,11 +171,11 @@ internal static class AnodeDesignChecks
     private static ElectrodePotential Cse(double volts) => ElectrodePotential.FromVolts(volts, ReferenceElectrode.CopperSulfate);
 
     private static double PoundsOf(double years, double poundsPerAmpereYear, double amperes, double efficiency) => AnodeMass.ByConsumption(
-        ElectricCurrent.FromAmperes(amperes),
-        Duration.FromYears365(years),
         AnodeConsumption.FromPoundsPerAmpereYear(poundsPerAmpereYear),
         CurrentEfficiency.FromFraction(efficiency),
-        Utilisation.FromFraction(1)).Mass.Pounds;
+        Utilisation.FromFraction(1),
+        ElectricCurrent.FromAmperes(amperes),
+        Duration.FromYears365(years)).Mass.Pounds;
 
     private static PublishedCase Case(string id, string what, Evidence evidence, double expected, double tolerance, string unit, Func<double> compute) => new()
     {

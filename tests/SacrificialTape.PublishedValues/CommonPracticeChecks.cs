@@ -25,7 +25,7 @@ internal static class CommonPracticeChecks
                 FormattableString.Invariant($"wrapping-head/marks-{diameter}"),
                 FormattableString.Invariant($"distance of the marks for 100 mm strip and 20 mm lap on {diameter} mm pipe"),
                 80, 1e-12, "mm", HeadRule,
-                () => Ask.Spiral(diameter, 100, SpiralSetting.FromMarks(Length.FromMillimeters(20))).Advance.Millimeters);
+                () => Ask.Spiral(diameter, 100, SpiralSetting.FromLapBetweenMarks(Length.FromMillimeters(20))).Advance.Millimeters);
         }
 
         yield return Case(
@@ -44,7 +44,7 @@ internal static class CommonPracticeChecks
         yield return Limit(RuleIds.MaximumFoilThickness, 0.5, TradeUnit.Millimeter, "foil stocked up to 0.5 mm");
         yield return Limit(RuleIds.MinimumStripWidth, 10, TradeUnit.Millimeter, "strip from 10 mm");
         yield return Limit(RuleIds.MaximumStripWidth, 300, TradeUnit.Millimeter, "strip up to 300 mm");
-        yield return Limit(RuleIds.MaximumStripWidthOnHead, 150, TradeUnit.Millimeter, "150 mm on a wrapping head as a check value");
+        yield return Limit(RuleIds.MaximumStripWidthOnWrappingHead, 150, TradeUnit.Millimeter, "150 mm on a wrapping head as a check value");
         yield return Limit(RuleIds.AdhesiveServiceTemperature, 80, TradeUnit.DegreeCelsius, "adhesive to about 80 degC, continuous");
         yield return Limit(RuleIds.MinimumBareRatio, 100, TradeUnit.SquareCentimeterPerSquareMeter, BareRule);
         yield return Limit(RuleIds.MinimumPatchMargin, 5, TradeUnit.Millimeter, "an oval patch at least 5 mm larger all round");

@@ -44,15 +44,15 @@ internal static class ContactResistanceChecks
         yield return Case("four-far", "four spots of radius 10 um, rho 1e-7, far apart", Evidence.FromFormula(References.ContactSpots, "rho/(2 N a) = 1e-7/8e-5"), 1.25, 1e-12, "mohm",
             static () => Four().FarApart.Milliohms);
         yield return Case("four-form-a", "the same on a square of 1 mm, form A (3 pi/32)", Evidence.FromFormula(References.ContactSpots, "1.25 + 3 pi 1e-7/512 x (8/1e-3 + 4/1.41421e-3)"), 1.2699327, 5e-8, "mohm",
-            static () => Four().FormA.Milliohms);
+            static () => Four().ByHolm.Milliohms);
         yield return Case("four-form-b", "the same, form B (1/pi)", Evidence.From(References.Greenwood, "1.25 + 1e-7/(16 pi) x (8/1e-3 + 4/1.41421e-3)"), 1.2715425, 5e-8, "mohm",
-            static () => Four().FormB.Milliohms);
+            static () => Four().ByGreenwood.Milliohms);
         yield return Case("forms-disagree", "form B over form A for these four, the disagreement of the sources", Evidence.FirstPrinciples("1.2715425/1.2699327 - 1"), 0.12676, 5e-5, "%",
-            static () => 100 * ((Four().FormB / Four().FormA) - 1));
+            static () => 100 * ((Four().ByGreenwood / Four().ByHolm) - 1));
 
         // Potential of the others at each spot, as if each were a point on a half space: rho I/(2 pi s) on both sides.
         yield return Case("four-by-potentials", "the same by adding the potentials of point sources", Evidence.FirstPrinciples("each spot at rho I/(4 a) and rho I/(2 pi s) of each other, twice"), PotentialsMilliohm(), 1e-9, "mohm",
-            static () => Four().FormB.Milliohms);
+            static () => Four().ByGreenwood.Milliohms);
     }
 
     private static IEnumerable<PublishedCase> Sheets()

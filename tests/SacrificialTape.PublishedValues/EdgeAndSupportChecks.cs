@@ -20,7 +20,7 @@ internal static class EdgeAndSupportChecks
                 + Band(600, 400, static (x, y, a) => Math.Min(300 - Math.Abs(x), 200 - Math.Abs(y)) < a, 25)
                 + (2000 * 8)) / 1e6,
             1e-6, "points of a grid of 0.5 mm nearer to an edge than the reach",
-            static () => SheetEdge.RoundRectangle(Mm(600), Mm(400), Mm(8), Mm(40), Mm(25)));
+            static () => SheetEdge.AroundRectangle(Mm(600), Mm(400), Mm(8), Mm(40), Mm(25)));
 
         // An L of 600 x 400 with a notch of 200 x 150 at one corner: five outside corners and an inside one. There the band
         // is square: it is within reach of both sides of the notch, sides carried on.

@@ -34,11 +34,11 @@ internal static class ExtremeValueChecks
         yield return Case(
             FormattableString.Invariant($"greatest-{period}"), FormattableString.Invariant($"greatest of {period} areas"), exact, 0.0001,
             Worked(References.ExtremesOfCorrosion, FormattableString.Invariant($"13.19979 - 3.11879 ln(-ln(1 - 1/{period}))")),
-            () => Fit(Simple, GumbelMethod.Moments, period).GreatestLoss);
+            () => Fit(Simple, GumbelMethod.Moments, period).LargestLoss);
         yield return Case(
             FormattableString.Invariant($"shortcut-{period}"), FormattableString.Invariant($"greatest of {period} areas by the shortcut"), shortcut, 0.0001,
             Worked(References.ExtremesOfCorrosion, FormattableString.Invariant($"13.19979 + 3.11879 ln {period}")),
-            () => Fit(Simple, GumbelMethod.Moments, period).GreatestLossByLogarithm);
+            () => Fit(Simple, GumbelMethod.Moments, period).LargestLossByLogarithm);
     }
 
     private static LargestLosses Fit(double[] um, GumbelMethod method, double period) => new(

@@ -31,9 +31,9 @@ internal static class HeadAndBendLayChecks
             yield return Case(FormattableString.Invariant($"gores-pucker-w{width}"), FormattableString.Invariant($"pucker of such gores {width} mm wide"), 100 * (1 - (Rim * Math.Cos(width / 2 / Rim) / Rim)), 1e-9, "%",
                 "the edge is a small circle of the radius R cos(w/2R), the middle a great one", () => 100 * Gores(width, lap).Pucker.Fraction);
             yield return Case(FormattableString.Invariant($"meridians-w{width}"), FormattableString.Invariant($"whole strips {width} mm wide there, all of one length"), round, 0, "strips",
-                "strip after strip round the rim", () => new MeridianStripLay(head, Ask.Stock(width), Length.FromMillimeters(lap), Ask.Exact, 0).StripsRound);
+                "strip after strip round the rim", () => new MeridianStripLay(head, Ask.Stock(width), Length.FromMillimeters(lap), 0, Ask.Exact).StripsRound);
             yield return Case(FormattableString.Invariant($"meridians-halved-w{width}"), "the same where every second one stops short", round + (round % 2), 0, "strips",
-                "an even number, or one strip would have two neighbours that stop", () => new MeridianStripLay(head, Ask.Stock(width), Length.FromMillimeters(lap), Ask.Exact, 1).StripsRound);
+                "an even number, or one strip would have two neighbours that stop", () => new MeridianStripLay(head, Ask.Stock(width), Length.FromMillimeters(lap), 1, Ask.Exact).StripsRound);
         }
 
         yield return Case("flat-head", "strips 100 mm wide, lap 12 mm, over a flat head of 1000 mm", StepAcross(2 * Rim, 100, 12), 0, "strips", "strip after strip across the disc", static () =>

@@ -58,7 +58,7 @@ internal static class SamplingChecks
             yield return Case(
                 id, FormattableString.Invariant($"{rule}: {below} of 100 readings at {share} % of nominal"), Evidence.From(References.SamplingComparison), passes ? 1 : 0, "accepted",
                 () => new AcceptanceByReadings(
-                    rule, Enumerable.Range(0, 100).Select(at => Length.FromMicrometers(at < below ? share : 110)), Length.FromMicrometers(100), RuleSet.Default, "check").IsAccepted ? 1 : 0);
+                    Enumerable.Range(0, 100).Select(at => Length.FromMicrometers(at < below ? share : 110)), Length.FromMicrometers(100), rule, RuleSet.Default, "check").IsAccepted ? 1 : 0);
         }
     }
 

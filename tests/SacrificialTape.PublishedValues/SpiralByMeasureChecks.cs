@@ -38,7 +38,7 @@ internal static class SpiralByMeasureChecks
     }
 
     private static IEnumerable<PublishedCase> Marks(double d, double w, double lap) =>
-        Row("marks", d, w, lap, w - lap, SpiralSetting.FromMarks(Length.FromMillimeters(lap)));
+        Row("marks", d, w, lap, w - lap, SpiralSetting.FromLapBetweenMarks(Length.FromMillimeters(lap)));
 
     private static IEnumerable<PublishedCase> Row(string way, double d, double w, double lap, double advance, SpiralSetting setting)
     {

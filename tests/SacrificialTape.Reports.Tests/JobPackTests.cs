@@ -57,7 +57,7 @@ public sealed class JobPackTests
     [Fact]
     public void Every_table_is_whole_every_place_is_found_and_headings_skip_no_level()
     {
-        XElement page = Page(new JobPack(Estimate, new JobPackOptions { Workings = true }).ToHtml());
+        XElement page = Page(new JobPack(Estimate, new JobPackOptions { WithWorkings = true }).ToHtml());
 
         Assert.All(page.Descendants("table"), static table => Assert.All(
             table.Descendants("tr"), row => Assert.Equal(table.Element("thead")!.Element("tr")!.Elements().Count(), row.Elements().Count())));
@@ -185,7 +185,7 @@ public sealed class JobPackTests
     public void Workings_are_there_on_request_only()
     {
         string without = new JobPack(Estimate).ToHtml();
-        string with = new JobPack(Estimate, new JobPackOptions { Workings = true }).ToHtml();
+        string with = new JobPack(Estimate, new JobPackOptions { WithWorkings = true }).ToHtml();
 
         Assert.DoesNotContain("<details>", without, StringComparison.Ordinal);
         Assert.Equal(Estimate.Lines.Count, Page(with).Descendants("details").Count());

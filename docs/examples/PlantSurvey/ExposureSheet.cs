@@ -48,8 +48,8 @@ internal static class ExposureSheet
 
     // Rooms by a standard's examples, or by a category of their own.
     private static readonly Dictionary<string, FirstYearRate> Indoors = Rooms
-        .Select(static room => (room.Key, FirstYearRate.Indoors(room.Value, Metal.Zinc)))
-        .Concat(Enum.GetValues<IndoorCategory>().Select(static category => (category.ToString(), FirstYearRate.Indoors(category, Metal.Zinc))))
+        .Select(static room => (room.Key, FirstYearRate.Indoors(Metal.Zinc, room.Value)))
+        .Concat(Enum.GetValues<IndoorCategory>().Select(static category => (category.ToString(), FirstYearRate.Indoors(Metal.Zinc, category))))
         .ToDictionary(static room => room.Item1, static room => room.Item2);
 
     // What each kind must have; the other cells of its row stay empty, but those in Optional.
@@ -143,7 +143,7 @@ internal static class ExposureSheet
         {
             case "category":
                 CorrosivityCategory category = row.Choice("category", Categories);
-                return row.Faulty ? null : FirstYearRate.FromCategory(category, Metal.Zinc);
+                return row.Faulty ? null : FirstYearRate.FromCategory(Metal.Zinc, category);
             case "climate":
                 return Climate(row);
             case "coupon":

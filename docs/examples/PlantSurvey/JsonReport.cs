@@ -75,7 +75,7 @@ internal static class JsonReport
             life.Distribution is { } known ? Data(known, life, choices) : null,
             life.WhyNot.Length == 0 ? null : life.WhyNot,
             line.Contact?.Ratio.SquareCentimetersPerSquareMeter,
-            line.ProvenContact?.WorstMetre.Ratio.SquareCentimetersPerSquareMeter,
+            line.ProvenContact?.FindWorstMetre().Ratio.SquareCentimetersPerSquareMeter,
             [.. line.Findings.Select(FindingData.Of)],
             [.. line.CrewSteps.Select(static step => $"{step.Activity}: {step.Text}")]);
     }

@@ -9,7 +9,7 @@ internal static class LayWords
     internal static IReadOnlyDictionary<string, LayBy> Round { get; } = new Dictionary<string, LayBy>
     {
         ["gores"] = static (surface, strip, lap, options) => new GoreLay(surface, strip, lap, options),
-        ["strips"] = static (surface, strip, lap, options) => new MeridianStripLay(surface, strip, lap, options),
+        ["strips"] = static (surface, strip, lap, options) => new MeridianStripLay(surface, strip, lap, choices: options),
         ["rings"] = static (surface, strip, lap, options) => new LatitudeRingLay(surface, strip, lap, options),
     };
 

@@ -27,10 +27,10 @@ internal sealed class LineReader(
     private const string Planned = "plan";
     private const string Placed = "places";
 
-    private static readonly Dictionary<string, Orientation> Runs = new()
+    private static readonly Dictionary<string, LineOrientation> Runs = new()
     {
-        ["level"] = Orientation.Horizontal,
-        ["upright"] = Orientation.Vertical,
+        ["level"] = LineOrientation.Horizontal,
+        ["upright"] = LineOrientation.Vertical,
     };
 
     private static readonly Dictionary<string, SubstrateMetal> Metals = new()
@@ -114,7 +114,7 @@ internal sealed class LineReader(
     private static SteelCondition? Steel(CsvRow row)
     {
         SubstrateMetal metal = row.Choice("metal", Metals, "steel");
-        Orientation run = row.Choice("run", Runs, "level");
+        LineOrientation run = row.Choice("run", Runs, "level");
         bool wet = row.Choice("wet", YesOrNo, "no");
         double? degrees = row.OptionalNumber("service_degC");
         ContactWindows? windows = null;

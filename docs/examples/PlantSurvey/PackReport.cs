@@ -10,7 +10,7 @@ internal static class PackReport
 {
     internal static int Write(Survey survey, JobEstimate estimate, CostEstimate? cost, TextWriter output)
     {
-        var options = new JobPackOptions { Cost = cost, Thickness = SamplingScheme.Iso19840, Day = survey.Choices.Life.Laid };
+        var options = new JobPackOptions { Cost = cost, ThicknessSampling = SamplingScheme.Iso19840, Day = survey.Choices.Life.Laid };
         output.Write(new JobPack(estimate, options).ToHtml());
         return 0;
     }

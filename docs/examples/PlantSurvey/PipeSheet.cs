@@ -21,7 +21,7 @@ internal sealed class PipeSheet : ShapeSheet
     {
         ["across"] = SpiralSetting.FromTrueLap,
         ["along"] = SpiralSetting.FromLapAlongPipe,
-        ["marks"] = SpiralSetting.FromMarks,
+        ["marks"] = SpiralSetting.FromLapBetweenMarks,
     };
 
     private static readonly Dictionary<string, string> Lays = Same("spiral", "rings", "along");

@@ -64,7 +64,7 @@ internal static class PriceReader
         }
 
         return faults.Count > 0 ? null : prices.Rows[0].Try("currency", () => new CostPrices(
-            new(rolls), labour[0], new(read), new(access), new(consumables), waste.FirstOrDefault(), new(own)));
+            rolls, labour[0], read, access, consumables, waste.FirstOrDefault(), own));
     }
 
     private static Money Price(CsvRow row)

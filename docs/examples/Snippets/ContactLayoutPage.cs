@@ -55,8 +55,8 @@ public static class ContactLayoutPage
         WindowLayout layout = WindowPlan.For(lay, RuleSet.Default);
         Console.WriteLine(new MarkingList(layout));
         var contact = new LayContact(lay, layout);
-        Console.WriteLine(contact.WorstMetre);
-        Console.WriteLine(contact.Farthest);
+        Console.WriteLine(contact.FindWorstMetre());
+        Console.WriteLine(contact.FindFarthest());
         foreach (Finding finding in contact.Judge(RuleSet.Default, "line 7"))
         {
             Console.WriteLine($"{finding.Severity} {finding.Rule.Id}");

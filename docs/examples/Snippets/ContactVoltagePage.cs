@@ -22,7 +22,7 @@ public static class ContactVoltagePage
         var contact = new LayContact(lay, WindowPlan.For(lay, RuleSet.Default));
         var sheet = new FoilSheet(Length.FromMicrometers(50)); // half of the zinc gone
         var aged = new AdhesiveResistance(ContactResistivity.FromOhmSquareCentimeters(5), AdhesiveState.EndOfLife);
-        var demand = new TapeDemand(CurrentDemand.Of(DemandMedium.SoilBelow1000), AreaRatio.FromRatio(0.2));
+        var demand = new TapeDemand(CurrentDemand.Of(DemandMedium.SoilBelow1000OhmCm), AreaRatio.FromRatio(0.2));
         var driving = new DrivingVoltage(ElectrodePotential.FromVolts(-0.85, ReferenceElectrode.CopperSulfate));
         VoltageBudget budget = VoltageBudget.Worst(contact, sheet, aged, demand, driving);
         Console.WriteLine($"{budget.Current.Milliamperes:0.00} mA; adhesive {budget.InAdhesive.Millivolts:0.000} mV, spreading {budget.InSpreading.Millivolts:0.0000} mV, strip {budget.InStrip.Millivolts:0.0000} mV");
@@ -43,7 +43,7 @@ public static class ContactVoltagePage
         Length um(double value) => Length.FromMicrometers(value);
         var four = new SpotCluster(metal, metal,
             [new(um(0), um(0), um(10)), new(um(1000), um(0), um(10)), new(um(0), um(1000), um(10)), new(um(1000), um(1000), um(10))]);
-        Console.WriteLine($"far apart {four.FarApart.Milliohms:0.0000} mohm, form A {four.FormA.Milliohms:0.00000}, form B {four.FormB.Milliohms:0.00000}");
+        Console.WriteLine($"far apart {four.FarApart.Milliohms:0.0000} mohm, form A {four.ByHolm.Milliohms:0.00000}, form B {four.ByGreenwood.Milliohms:0.00000}");
         var sheet = new FoilSheet(Length.FromMillimeters(0.1));
         var spread = new SheetSpread(sheet, Length.FromMillimeters(5), Length.FromMillimeters(500));
         Console.WriteLine($"disc to ring {spread.DiscToRing.Milliohms:0.0000} mohm, two discs {spread.TwoDiscs!.Value.Milliohms:0.0000} mohm");

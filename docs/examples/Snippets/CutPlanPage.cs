@@ -41,7 +41,7 @@ public static class CutPlanPage
     {
         #region pieces-only
         CutPiece[] pieces = [new(Length.FromMeters(4), count: 5), new(Length.FromMeters(3), count: 3)];
-        CutPlan plan = CutPlan.Of(pieces, roll: Length.FromMeters(10), shortestPiece: Length.FromMeters(1));
+        CutPlan plan = CutPlan.Of(pieces, rollLength: Length.FromMeters(10), shortestPiece: Length.FromMeters(1));
         Console.WriteLine($"{plan.Rolls} rolls, at least {plan.LeastRolls}, gap {plan.Gap}");
         Console.WriteLine(plan.ShowWorkings());
         #endregion

@@ -15,7 +15,7 @@ public static class ExposurePage
         #region by-category
         foreach (Metal metal in new[] { Metal.Zinc, Metal.CarbonSteel })
         {
-            FirstYearRate rate = FirstYearRate.FromCategory(CorrosivityCategory.C4, metal);
+            FirstYearRate rate = FirstYearRate.FromCategory(metal, CorrosivityCategory.C4);
             Console.WriteLine($"{metal}: {rate.Range}  [{rate.Basis}]");
         }
         #endregion
@@ -111,12 +111,12 @@ public static class ExposurePage
         #region indoors
         foreach (IndoorCategory category in Enum.GetValues<IndoorCategory>())
         {
-            Console.WriteLine(FirstYearRate.Indoors(category, Metal.Zinc));
+            Console.WriteLine(FirstYearRate.Indoors(Metal.Zinc, category));
         }
 
         MassLossRate weighed = MassLossRate.FromGramsPerSquareMeterYear(0.9);
         Console.WriteLine($"{weighed}: {IndoorCorrosivity.CategoryOf(weighed, Metal.Zinc)}, {Corrosivity.CategoryOf(weighed, Metal.Zinc)} of the open air");
-        FirstYearRate hall = FirstYearRate.Indoors(IndoorPlace.HumidProduction, Metal.Zinc);
+        FirstYearRate hall = FirstYearRate.Indoors(Metal.Zinc, IndoorPlace.HumidProduction);
         Console.WriteLine(hall);
         foreach (Finding finding in hall.Judge(RuleSet.Default, "Bottling hall"))
         {

@@ -31,7 +31,7 @@ public static class GalvanicPage
         var demand = CurrentDemand.FromSteelCorrosion(CorrosivityCategory.C3);
         var apart = new OwnCorrosionAndDemand(
             TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.C3), LinearLoss.Law);
-        var life = new HolidayLife(foil, usable, end.Feed!, demand, apart);
+        var life = new HolidayLife(foil, end.Feed!, demand, apart, usable);
         Console.WriteLine($"{demand}; the zinc recedes by up to {life.HighestDemandRate} for it");
         Console.WriteLine($"beside the bare steel {life}; away from it {new LifeEstimate(foil, 1, apart.Exposure, usable, [LinearLoss.Law])}");
         foreach (Finding finding in end.Judge(RuleSet.Default, "line 7, upper end"))
@@ -48,7 +48,7 @@ public static class GalvanicPage
         var demand = CurrentDemand.FromSteelCorrosion(CorrosionRate.FromMicrometersPerYear(20), "invented: steel coupons on this rack, one year");
         var apart = new OwnCorrosionAndDemand(
             TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.C3), PowerLawLoss.ZincMean);
-        var life = new HolidayLife(new Foil(Length.FromMicrometers(100)), Utilisation.FromFraction(0.8), feed, demand, apart);
+        var life = new HolidayLife(new Foil(Length.FromMicrometers(100)), feed, demand, apart, Utilisation.FromFraction(0.8));
         Console.WriteLine(life.ShowWorkings());
         #endregion
     }
@@ -59,7 +59,7 @@ public static class GalvanicPage
         var breakdown = new CoatingBreakdown(BreakdownConstants.CategoryThreeShallow, Duration.FromYears365(30));
         Console.WriteLine($"bare share {breakdown.Initial:0.000} at the start, {breakdown.Mean:0.000} on the mean, {breakdown.Final:0.000} at the end");
         var mean = ElectricCurrent.FromAmperes(100 * 0.10 * breakdown.Mean);
-        var mass = new AnodeMass(mean, breakdown.Life, PracticalCapacity.DnvSeawater, AnodeUtilisation.Of(AnodeShape.ShortFlushBraceletOrOther));
+        var mass = new AnodeMass(PracticalCapacity.DnvSeawater, AnodeUtilisation.Of(AnodeShape.ShortFlushBraceletOrOther), mean, breakdown.Life);
         Console.WriteLine($"{mean.Amperes:0.00} A on the mean take {mass.Mass.Kilograms:0.0} kg");
         #endregion
     }

@@ -48,7 +48,7 @@ public static class LaysSectionsAndEdgesPage
         Length sheet = Length.FromMillimeters(8);
         Length reach = Length.FromMillimeters(40);
         EdgeLay plate = EdgeLay.OfSheet(
-            SheetEdge.RoundRectangle(Length.FromMeters(2), Length.FromMeters(1), sheet, reach, reach),
+            SheetEdge.AroundRectangle(Length.FromMeters(2), Length.FromMeters(1), sheet, reach, reach),
             stock,
             [Length.FromMeters(2), Length.FromMeters(1), Length.FromMeters(2), Length.FromMeters(1)]);
         EdgeLay window = EdgeLay.OfOpening(

@@ -56,7 +56,7 @@ public static class LifeWithUncertaintyPage
     {
         LifeUncertainty uncertainty = Yard;
         #region design
-        var design = new LifeDesign(Lifetime.Of(Duration.FromYears365(60)), Probability.FromFraction(0.9), uncertainty);
+        var design = new LifeDesign(uncertainty, Lifetime.Of(Duration.FromYears365(60)), Probability.FromFraction(0.9));
         Length least = design.LeastThickness(1, Length.FromMicrometers(10))!.Value;
         Console.WriteLine(FormattableString.Invariant($"one layer of at least {least.Micrometers:0.0} um"));
         Foil Stocked(double um) => new(Length.FromMicrometers(um), Length.FromMicrometers(10));

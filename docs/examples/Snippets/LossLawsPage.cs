@@ -54,7 +54,7 @@ public static class LossLawsPage
         ZincExposure exposure = ZincExposure.FromMeasurement(curve.FirstYear, "invented for this page");
         var life = new LifeEstimate(new Foil(Length.FromMicrometers(100)), 1, exposure, Utilisation.FromFraction(0.8), [curve]);
         Console.WriteLine(life);
-        foreach (Finding finding in life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(20)), "Line 3"))
+        foreach (Finding finding in life.Judge(Lifetime.Of(Duration.FromYears365(20)), RuleSet.Default, "Line 3"))
         {
             Console.WriteLine($"{finding.Severity} [{finding.Rule.Id}] {finding.Measured}");
         }

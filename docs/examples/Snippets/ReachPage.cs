@@ -59,7 +59,7 @@ public static class ReachPage
 
         var rain = new ThinFilm(WaterFilm.Of(Wetting.Rain), Electrolyte.Rain.Highest);
         var found = new ProtectedGap(rain, zinc, Length.FromMillimeters(25), steel, ProtectionCriterion.HundredMillivoltShift);
-        foreach (Finding finding in found.Judge(RuleSet.Default, Length.FromMillimeters(10), "line 7, between two rings"))
+        foreach (Finding finding in found.Judge(Length.FromMillimeters(10), RuleSet.Default, "line 7, between two rings"))
         {
             Console.WriteLine(finding);
         }

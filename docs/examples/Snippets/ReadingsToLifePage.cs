@@ -64,7 +64,7 @@ public static class ReadingsToLifePage
         {
             var life = new RemainingLifeFromReadings(
                 foil, statistics, Duration.FromYears365(12), required, law,
-                confidence: Probability.FromFraction(0.95), coverage: Probability.FromFraction(0.9));
+                coverage: Probability.FromFraction(0.9), confidence: Probability.FromFraction(0.95));
             Console.WriteLine($"{law.Name}: {life}");
             Console.WriteLine($"  first-year rate {life.FirstYear}, look again {new NextInspection(life.OfThinSpots, RuleSet.Default)}");
         }
@@ -94,7 +94,7 @@ public static class ReadingsToLifePage
         #region prediction
         var life = new RemainingLifeFromReadings(
             foil, statistics, Duration.FromYears365(12), Length.FromMicrometers(20), PowerLawLoss.ZincMean,
-            Probability.FromFraction(0.95), Probability.FromFraction(0.9));
+            Probability.FromFraction(0.9), Probability.FromFraction(0.95));
         var check = new PredictionCheck(life, ZincExposure.FromCategory(CorrosivityCategory.C3));
         Console.WriteLine(check);
         ZincExposure corrected = check.Corrected("invented line, north side");
@@ -117,7 +117,7 @@ public static class ReadingsToLifePage
                 sampleArea: Area.FromSquareMeters(0.05), wholeArea: Area.FromSquareMeters(6), method);
             Console.WriteLine($"{method}: {losses}");
             Console.WriteLine(FormattableString.Invariant(
-                $"  by the shortcut {losses.GreatestLossByLogarithm.Micrometers:0.00} um; with 95 % not above {losses.NotExceededWith(Probability.FromFraction(0.95)).Micrometers:0.0} um"));
+                $"  by the shortcut {losses.LargestLossByLogarithm.Micrometers:0.00} um; with 95 % not above {losses.NotExceededWith(Probability.FromFraction(0.95)).Micrometers:0.0} um"));
         }
         #endregion
     }

@@ -18,7 +18,7 @@ public static class SpiralLayPage
         [
             SpiralSetting.FromTrueLap(twenty),
             SpiralSetting.FromLapAlongPipe(twenty),
-            SpiralSetting.FromMarks(twenty),
+            SpiralSetting.FromLapBetweenMarks(twenty),
         ];
         foreach (SpiralSetting setting in stated)
         {

@@ -15,7 +15,7 @@ public static class SurfacesEdgesAndSupportsPage
         Surface[] surfaces =
         [
             new SheetEdge(Length.FromMeters(4), sheet, reach, reach),
-            SheetEdge.RoundRectangle(Length.FromMeters(2), Length.FromMeters(1), sheet, reach, reach),
+            SheetEdge.AroundRectangle(Length.FromMeters(2), Length.FromMeters(1), sheet, reach, reach),
             WindowOpening.Rectangular(Length.FromMillimeters(500), Length.FromMillimeters(300), sheet, reach, reach),
             WindowOpening.Circular(Length.FromMillimeters(600), sheet, reach, reach),
         ];

@@ -28,7 +28,7 @@ public static class WaterAndSoilPage
         var life = new LifeEstimate(
             new Foil(Length.FromMicrometers(100)), 1, exposure, Utilisation.FromFraction(0.8), [LinearLoss.Law]);
         Console.WriteLine(life);
-        foreach (Finding finding in life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(5)), "Sump"))
+        foreach (Finding finding in life.Judge(Lifetime.Of(Duration.FromYears365(5)), RuleSet.Default, "Sump"))
         {
             Console.WriteLine($"{finding.Severity} [{finding.Rule.Id}] {finding.Rule.Title}");
         }
@@ -60,7 +60,7 @@ public static class WaterAndSoilPage
         var life = new LifeEstimate(
             new Foil(Length.FromMicrometers(200)), 1, soil, Utilisation.FromFraction(0.8), LawsByMedium.For(soil));
         Console.WriteLine($"{soil.Rate}, {life.ByLaw[0].Law.Name}: {life}");
-        foreach (Finding finding in life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(10)), "Culvert"))
+        foreach (Finding finding in life.Judge(Lifetime.Of(Duration.FromYears365(10)), RuleSet.Default, "Culvert"))
         {
             Console.WriteLine($"{finding.Severity} [{finding.Rule.Id}] {finding.Rule.Title}");
         }

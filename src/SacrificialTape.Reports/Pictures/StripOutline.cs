@@ -14,16 +14,16 @@ internal static class StripOutline
     internal static IEnumerable<IReadOnlyList<(double Along, double Around)>> Of(PlacedStrip strip, double girthMm, bool closed, double fromMm, double toMm)
     {
         double begin = strip.FromAround.Millimeters;
-        double end = begin + strip.Around.Millimeters;
+        double end = begin + strip.ExtentAround.Millimeters;
         if (!closed)
         {
             begin = Math.Max(begin, 0);
             end = Math.Min(end, girthMm);
         }
 
-        double lean = strip.Lean.Millimeters / strip.Around.Millimeters;
+        double lean = strip.Lean.Millimeters / strip.ExtentAround.Millimeters;
         double At(double around) => strip.FromAlong.Millimeters + (lean * (around - strip.FromAround.Millimeters));
-        double wide = strip.Along.Millimeters;
+        double wide = strip.ExtentAlong.Millimeters;
         int first = (int)Math.Floor(begin / girthMm);
         int last = (int)Math.Ceiling(end / girthMm) - 1;
         if (lean > 0)

@@ -19,7 +19,7 @@ internal static class CrewSection
 
     internal static IEnumerable<PackBlock> Of(JobPack pack)
     {
-        InspectionPlan plan = pack.Estimate.PlanInspection(pack.Options.Thickness);
+        InspectionPlan plan = pack.Estimate.PlanInspection(pack.Options.ThicknessSampling);
         ILookup<string, HoldPoint> holds = plan.HoldPoints.ToLookup(static hold => hold.Place, StringComparer.Ordinal);
         var tags = pack.Estimate.Lines.Select(static line => line.Line.Tag).ToHashSet(StringComparer.Ordinal);
         yield return new HeadingBlock(2, "Crew sheets", NewSheet: true);
@@ -35,7 +35,7 @@ internal static class CrewSection
             string tag = line.Line.Tag;
             yield return new HeadingBlock(3, $"{tag}: {line.Line.Lay.Surface.Description}");
             bool stops = line.CrewSteps.Any(static step => step.Activity == CrewActivity.Stop);
-            if (pack.Options.Pictures && !stops && Picture.OfLine(line.Line) is { } picture)
+            if (pack.Options.WithPictures && !stops && Picture.OfLine(line.Line) is { } picture)
             {
                 yield return new PictureBlock(picture);
             }
@@ -67,7 +67,7 @@ internal static class CrewSection
     }
 
     private static ListItem Item(HoldPoint hold, string place) => new(
-        $"{Word(hold.Kind)}{(place.Length > 0 ? $", {place}" : string.Empty)}", $"{hold.Look} Go on when: {hold.Accept} Signed: ____________", Hold: true);
+        $"{Word(hold.Kind)}{(place.Length > 0 ? $", {place}" : string.Empty)}", $"{hold.WhatToLookAt} Go on when: {hold.AcceptWhen} Signed: ____________", Hold: true);
 
     private static string Word(CrewActivity activity) => activity switch
     {

@@ -8,7 +8,7 @@ internal static class WorkingsSection
 {
     internal static IEnumerable<PackBlock> Of(JobPack pack)
     {
-        if (!pack.Options.Workings)
+        if (!pack.Options.WithWorkings)
         {
             yield break;
         }

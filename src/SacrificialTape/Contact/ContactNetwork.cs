@@ -35,7 +35,7 @@ public sealed record ContactNetwork : IHasWorkings
     /// <param name="cell">Length of a cell along a strip, more than 0; left out: 100 mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">The cell is not above 0, or gives too many cells.</exception>
     public ContactNetwork(
-        ValueList<PlacedStrip> strips,
+        IEnumerable<PlacedStrip> strips,
         WindowLayout layout,
         bool lapsConduct,
         FoilSheet sheet,
@@ -43,7 +43,7 @@ public sealed record ContactNetwork : IHasWorkings
         TapeDemand demand,
         Length? cell = null)
     {
-        ArgumentNullException.ThrowIfNull(strips);
+        ValueList<PlacedStrip> allStrips = strips.Listed();
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(adhesive);
@@ -53,7 +53,7 @@ public sealed record ContactNetwork : IHasWorkings
         this.Adhesive = adhesive;
         this.Demand = demand;
         this.cellMm = new StoredNumber(AcceptedRange.AboveUpTo(0, 1e9, "mm").Check(UnitConversions.Millimeters(cell ?? Length.FromMillimeters(100)), nameof(cell)));
-        var net = new StripNet(strips, layout, lapsConduct, sheet.SquareOhm(default(NoSteps)), adhesive.OhmCm2, this.cellMm.Bare);
+        var net = new StripNet(allStrips, layout, lapsConduct, sheet.SquareOhm(default(NoSteps)), adhesive.OhmCm2, this.cellMm.Bare);
         double[] voltages = net.Solve(demand.AmperesPerM2(default(NoSteps)), out double missedShare, out double total);
         int worst = -1;
         double least = double.MaxValue;
@@ -72,7 +72,7 @@ public sealed record ContactNetwork : IHasWorkings
 
         this.Cells = net.Nodes;
         this.StripsWithoutSteel = without.Count;
-        this.WorstStrip = worst < 0 ? null : strips[net.StripOf(worst)];
+        this.WorstStrip = worst < 0 ? null : allStrips[net.StripOf(worst)];
         this.mostV = new StoredNumber(worst < 0 ? 0 : voltages[worst]);
         this.leastV = new StoredNumber(worst < 0 ? 0 : least);
         this.amperes = new StoredNumber(total);

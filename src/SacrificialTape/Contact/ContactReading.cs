@@ -55,12 +55,12 @@ public sealed record ContactReading
     /// <param name="driving">What drives the current, for voltages read.</param>
     /// <param name="rules">The rule set.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
-    public static IEnumerable<Finding> Judge(ValueList<ContactReading> readings, DrivingVoltage driving, RuleSet rules, string subject)
+    public static IEnumerable<Finding> Judge(IEnumerable<ContactReading> readings, DrivingVoltage driving, RuleSet rules, string subject)
     {
-        ArgumentNullException.ThrowIfNull(readings);
+        ValueList<ContactReading> allReadings = readings.Listed();
         ArgumentNullException.ThrowIfNull(driving);
         ArgumentNullException.ThrowIfNull(rules);
-        foreach (ContactReading reading in readings)
+        foreach (ContactReading reading in allReadings)
         {
             string where = $"{subject} ({reading.Place})";
             if (reading.ohm.IsSet
@@ -78,7 +78,7 @@ public sealed record ContactReading
             }
         }
 
-        if (readings.Any(static reading => reading.ohm.IsSet))
+        if (allReadings.Any(static reading => reading.ohm.IsSet))
         {
             yield return rules[RuleIds.BondingLimits].State(subject);
         }

@@ -16,21 +16,21 @@ public sealed record FoilSheet : IHasWorkings
     private readonly StoredNumber degC;
 
     /// <summary>Zinc at a temperature.</summary>
-    /// <param name="left">Thickness of zinc left.</param>
+    /// <param name="thicknessLeft">Thickness of zinc left.</param>
     /// <param name="temperature">Its temperature, -60 to 100 degC; left out: 20 degC.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public FoilSheet(Length left, Temperature? temperature = null)
-        : this(left, ZincOhmM) => this.degC = new StoredNumber(AcceptedRange.Between(-60, 100, "degC")
+    public FoilSheet(Length thicknessLeft, Temperature? temperature = null)
+        : this(thicknessLeft, ZincOhmM) => this.degC = new StoredNumber(AcceptedRange.Between(-60, 100, "degC")
             .Check(temperature is { } given ? UnitConversions.DegreesCelsius(given) : 20, nameof(temperature)));
 
-    private FoilSheet(Length left, double resistivityOhmM)
+    private FoilSheet(Length thicknessLeft, double resistivityOhmM)
     {
-        this.um = new StoredNumber(AcceptedRange.AboveUpTo(0, 10_000, "um").Check(UnitConversions.Micrometers(left), nameof(left)));
+        this.um = new StoredNumber(AcceptedRange.AboveUpTo(0, 10_000, "um").Check(UnitConversions.Micrometers(thicknessLeft), nameof(thicknessLeft)));
         this.ohmM = new StoredNumber(resistivityOhmM);
     }
 
     /// <summary>Thickness of metal left.</summary>
-    public Length Left => Length.FromMicrometers(this.um.Bare);
+    public Length ThicknessLeft => Length.FromMicrometers(this.um.Bare);
 
     /// <summary>Resistivity at its temperature.</summary>
     [BasisOf(typeof(VoltageFormulas), nameof(VoltageFormulas.AtTemperature))]
@@ -41,11 +41,11 @@ public sealed record FoilSheet : IHasWorkings
     public ElectricResistance Square => ElectricResistance.FromOhms(this.SquareOhm(default(NoSteps)));
 
     /// <summary>A sheet of a metal of known resistivity.</summary>
-    /// <param name="left">Thickness of metal left.</param>
+    /// <param name="thicknessLeft">Thickness of metal left.</param>
     /// <param name="resistivity">Its resistivity.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static FoilSheet OfMetal(Length left, ElectricResistivity resistivity) =>
-        new(left, AcceptedRange.AboveUpTo(0, 1, "ohm.m").Check(UnitConversions.OhmMeters(resistivity), nameof(resistivity)));
+    public static FoilSheet OfMetal(Length thicknessLeft, ElectricResistivity resistivity) =>
+        new(thicknessLeft, AcceptedRange.AboveUpTo(0, 1, "ohm.m").Check(UnitConversions.OhmMeters(resistivity), nameof(resistivity)));
 
     /// <inheritdoc/>
     public Workings ShowWorkings()

@@ -24,14 +24,14 @@ public sealed record JoinedStrips : IHasWorkings
     /// <param name="lapsConduct">Whether laps conduct: not over a facing film.</param>
     /// <param name="leastContact">The least area that counts as touching, of a window and of a lap.</param>
     /// <exception cref="ArgumentOutOfRangeException">The least area is not above 0 or over 1 m2.</exception>
-    public JoinedStrips(ValueList<PlacedStrip> strips, WindowLayout layout, bool lapsConduct, Area leastContact)
-        : this(strips, layout, lapsConduct, UnitConversions.SquareMeters(leastContact) * 1e6, new StripPieces(
-            strips ?? throw new ArgumentNullException(nameof(strips)), (layout ?? throw new ArgumentNullException(nameof(layout))).Surface))
+    public JoinedStrips(IEnumerable<PlacedStrip> strips, WindowLayout layout, bool lapsConduct, Area leastContact)
+        : this(strips.Listed(), layout ?? throw new ArgumentNullException(nameof(layout)), lapsConduct, UnitConversions.SquareMeters(leastContact) * 1e6)
     {
     }
 
-    private JoinedStrips(ValueList<PlacedStrip> strips, WindowLayout layout, bool lapsConduct, double leastMm2, StripPieces pieces)
+    private JoinedStrips(ValueList<PlacedStrip> strips, WindowLayout layout, bool lapsConduct, double leastMm2)
     {
+        var pieces = new StripPieces(strips, layout.Surface);
         this.Strips = strips;
         this.Layout = layout;
         this.LapsConduct = lapsConduct;

@@ -45,11 +45,11 @@ public sealed record LayContact : IHasWorkings
     /// <summary>What lies between tape and steel.</summary>
     public UnderTape Under { get; }
 
-    /// <summary>The square metre with the least bare steel. Looked for anew on each call, so keep it if you need it twice.</summary>
-    public LeastBareMetre WorstMetre => new(this.Layout);
+    /// <summary>Looks for the square metre with the least bare steel.</summary>
+    public LeastBareMetre FindWorstMetre() => new(this.Layout);
 
-    /// <summary>The point farthest from every window; null where there is no window. Looked for anew on each call.</summary>
-    public FarthestPoint? Farthest => this.Layout.Windows.Count == 0 ? null : new FarthestPoint(this.Layout);
+    /// <summary>Looks for the point farthest from every window; null where there is no window.</summary>
+    public FarthestPoint? FindFarthest() => this.Layout.Windows.Count == 0 ? null : new FarthestPoint(this.Layout);
 
     /// <summary>Which strips touch bare steel; null where the lay does not know the places of its strips.</summary>
     /// <param name="leastContact">The least area that counts as touching.</param>
@@ -64,11 +64,11 @@ public sealed record LayContact : IHasWorkings
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        LeastBareMetre worst = this.WorstMetre;
+        LeastBareMetre worst = this.FindWorstMetre();
         var ratio = new Measure(worst.Ratio.SquareCentimetersPerSquareMeter, TradeUnit.SquareCentimeterPerSquareMeter);
         string where = string.Create(
             CultureInfo.InvariantCulture,
-            $"{subject} ({worst.Along.Millimeters:0} x {worst.Around.Millimeters:0} mm from {worst.FromAlong.Millimeters:0} mm along, {worst.FromAround.Millimeters:0} mm around)");
+            $"{subject} ({worst.ExtentAlong.Millimeters:0} x {worst.ExtentAround.Millimeters:0} mm from {worst.FromAlong.Millimeters:0} mm along, {worst.FromAround.Millimeters:0} mm around)");
         if (rules[RuleIds.BareRatioInMetre].Judge(ratio, where) is { } tooLittle)
         {
             yield return tooLittle;
@@ -79,7 +79,7 @@ public sealed record LayContact : IHasWorkings
             yield return finding;
         }
 
-        if (this.Farthest is not { } farthest)
+        if (this.FindFarthest() is not { } farthest)
         {
             yield return rules[RuleIds.NoWindow].State(subject);
         }
@@ -104,7 +104,7 @@ public sealed record LayContact : IHasWorkings
     }
 
     /// <inheritdoc/>
-    public Workings ShowWorkings() => this.WorstMetre.ShowWorkings();
+    public Workings ShowWorkings() => this.FindWorstMetre().ShowWorkings();
 
     /// <summary>Lay and windows in a few words.</summary>
     public override string ToString() => $"{this.Lay.Description}, {this.Layout}";

@@ -71,10 +71,10 @@ public sealed record LeastBareMetre : IHasWorkings
     public Length FromAround => Length.FromMillimeters(this.yMm.Bare);
 
     /// <summary>Its extent along.</summary>
-    public Length Along => Length.FromMillimeters(this.extentXMm.Bare);
+    public Length ExtentAlong => Length.FromMillimeters(this.extentXMm.Bare);
 
     /// <summary>Its extent around.</summary>
-    public Length Around => Length.FromMillimeters(this.extentYMm.Bare);
+    public Length ExtentAround => Length.FromMillimeters(this.extentYMm.Bare);
 
     /// <inheritdoc/>
     public Workings ShowWorkings()

@@ -14,26 +14,26 @@ public sealed record SheetSpread : IHasWorkings
 
     /// <summary>Describes where current spreads.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="disc">Radius of the disc.</param>
-    /// <param name="far">Radius of the ring, or distance between the middles of two discs.</param>
+    /// <param name="discRadius">Radius of the disc.</param>
+    /// <param name="reach">Radius of the ring, or distance between the middles of two discs.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public SheetSpread(FoilSheet sheet, Length disc, Length far)
+    public SheetSpread(FoilSheet sheet, Length discRadius, Length reach)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         this.Sheet = sheet;
-        double a = AcceptedRange.AboveUpTo(0, 10_000, "mm").Check(UnitConversions.Millimeters(disc), nameof(disc));
+        double a = AcceptedRange.AboveUpTo(0, 10_000, "mm").Check(UnitConversions.Millimeters(discRadius), nameof(discRadius));
         this.discMm = new StoredNumber(a);
-        this.farMm = new StoredNumber(AcceptedRange.AboveUpTo(a, 1e6, "mm").Noting("the radius of the disc").Check(UnitConversions.Millimeters(far), nameof(far)));
+        this.farMm = new StoredNumber(AcceptedRange.AboveUpTo(a, 1e6, "mm").Noting("the radius of the disc").Check(UnitConversions.Millimeters(reach), nameof(reach)));
     }
 
     /// <summary>The sheet.</summary>
     public FoilSheet Sheet { get; }
 
     /// <summary>Radius of the disc.</summary>
-    public Length Disc => Length.FromMillimeters(this.discMm.Bare);
+    public Length DiscRadius => Length.FromMillimeters(this.discMm.Bare);
 
     /// <summary>Radius of the ring, or distance between two discs.</summary>
-    public Length Far => Length.FromMillimeters(this.farMm.Bare);
+    public Length Reach => Length.FromMillimeters(this.farMm.Bare);
 
     /// <summary>From the disc to the ring.</summary>
     [BasisOf(typeof(VoltageFormulas), nameof(VoltageFormulas.DiscToRing))]

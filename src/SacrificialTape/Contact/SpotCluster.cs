@@ -22,26 +22,26 @@ public sealed record SpotCluster : IHasWorkings
     /// <param name="other">Resistivity of the other.</param>
     /// <param name="spots">The spots, one or more, none within another.</param>
     /// <exception cref="ArgumentOutOfRangeException">A resistivity is not above 0 or over 1 ohm.m, there is no spot, or two overlap.</exception>
-    public SpotCluster(ElectricResistivity one, ElectricResistivity other, ValueList<ContactSpot> spots)
+    public SpotCluster(ElectricResistivity one, ElectricResistivity other, IEnumerable<ContactSpot> spots)
     {
-        ArgumentNullException.ThrowIfNull(spots);
+        ValueList<ContactSpot> allSpots = spots.Listed();
         AcceptedRange accepted = AcceptedRange.AboveUpTo(0, 1, "ohm.m");
         this.oneOhmM = new StoredNumber(accepted.Check(UnitConversions.OhmMeters(one), nameof(one)));
         this.otherOhmM = new StoredNumber(accepted.Check(UnitConversions.OhmMeters(other), nameof(other)));
-        AcceptedRange.Between(1, 10_000, "spots").Check(spots.Count, nameof(spots));
-        this.Spots = spots;
+        AcceptedRange.Between(1, 10_000, "spots").Check(allSpots.Count, nameof(spots));
+        this.Spots = allSpots;
         double inverse = 0;
-        for (int i = 0; i < spots.Count; i++)
+        for (int i = 0; i < allSpots.Count; i++)
         {
             for (int j = 0; j < i; j++)
             {
-                double apart = double.Hypot(spots[i].XUm - spots[j].XUm, spots[i].YUm - spots[j].YUm);
-                AcceptedRange.AtLeast((spots[i].RadiusUm + spots[j].RadiusUm) * (1 - WithAllowance.RelativeAllowance), "um").Noting("the two radii").Check(apart, nameof(spots));
+                double apart = double.Hypot(allSpots[i].XUm - allSpots[j].XUm, allSpots[i].YUm - allSpots[j].YUm);
+                AcceptedRange.AtLeast((allSpots[i].RadiusUm + allSpots[j].RadiusUm) * (1 - WithAllowance.RelativeAllowance), "um").Noting("the two radii").Check(apart, nameof(spots));
                 inverse += 2 / apart;
             }
         }
 
-        this.sumUm = new StoredNumber(spots.Sum(static spot => spot.RadiusUm));
+        this.sumUm = new StoredNumber(allSpots.Sum(static spot => spot.RadiusUm));
         if (inverse > 0)
         {
             this.spacingUm = new StoredNumber(1 / inverse);
@@ -62,13 +62,13 @@ public sealed record SpotCluster : IHasWorkings
 
     /// <summary>Resistance with their influence, the form with 3 pi/32.</summary>
     [BasisOf(typeof(VoltageFormulas), nameof(VoltageFormulas.SpotsHolm))]
-    public ElectricResistance FormA => this.spacingUm.IsSet
+    public ElectricResistance ByHolm => this.spacingUm.IsSet
         ? ElectricResistance.FromOhms(VoltageKernel.HolmOhm(this.MeanOhmM, this.sumUm.Bare, this.Spots.Count, this.spacingUm.Bare, default(NoSteps)))
         : this.FarApart;
 
     /// <summary>Resistance with their influence, the form with 1/pi, which also follows from adding potentials.</summary>
     [BasisOf(typeof(VoltageFormulas), nameof(VoltageFormulas.SpotsGreenwood))]
-    public ElectricResistance FormB => this.spacingUm.IsSet
+    public ElectricResistance ByGreenwood => this.spacingUm.IsSet
         ? ElectricResistance.FromOhms(VoltageKernel.GreenwoodOhm(this.MeanOhmM, this.sumUm.Bare, this.Spots.Count, this.spacingUm.Bare, default(NoSteps)))
         : this.FarApart;
 
@@ -91,5 +91,5 @@ public sealed record SpotCluster : IHasWorkings
 
     /// <summary>Count and both forms in a few words.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{this.Spots.Count} spot(s), {this.FormA.Ohms:G6} ohm by form A, {this.FormB.Ohms:G6} ohm by form B");
+        CultureInfo.InvariantCulture, $"{this.Spots.Count} spot(s), {this.ByHolm.Ohms:G6} ohm by form A, {this.ByGreenwood.Ohms:G6} ohm by form B");
 }

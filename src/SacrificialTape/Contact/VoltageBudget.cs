@@ -90,8 +90,8 @@ public sealed record VoltageBudget : IHasWorkings
     public static VoltageBudget Worst(LayContact contact, FoilSheet sheet, AdhesiveResistance adhesive, TapeDemand demand, DrivingVoltage driving)
     {
         ArgumentNullException.ThrowIfNull(contact);
-        double ratio = contact.WorstMetre.Ratio.SquareCentimetersPerSquareMeter;
-        if (ratio == 0 || contact.Farthest is not { } farthest)
+        double ratio = contact.FindWorstMetre().Ratio.SquareCentimetersPerSquareMeter;
+        if (ratio == 0 || contact.FindFarthest() is not { } farthest)
         {
             throw new ArgumentException("Some square metre has no bare steel: no window serves it.", nameof(contact));
         }

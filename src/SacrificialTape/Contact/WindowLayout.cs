@@ -18,20 +18,20 @@ public sealed record WindowLayout : IHasWorkings
     /// <param name="surface">The surface.</param>
     /// <param name="windows">The windows, none or more; numbered from 1 in this order.</param>
     /// <exception cref="ArgumentException">A window does not lie on the surface, lies in an opening, or overlaps another.</exception>
-    public WindowLayout(UnrolledSurface surface, ValueList<ContactWindow> windows)
+    public WindowLayout(UnrolledSurface surface, IEnumerable<ContactWindow> windows)
     {
+        ValueList<ContactWindow> allWindows = windows.Listed();
         ArgumentNullException.ThrowIfNull(surface);
-        ArgumentNullException.ThrowIfNull(windows);
         this.Surface = surface;
-        this.Windows = windows;
-        var spots = new BareSpot[windows.Count];
+        this.Windows = allWindows;
+        var spots = new BareSpot[allWindows.Count];
         for (int i = 0; i < spots.Length; i++)
         {
-            spots[i] = BareSpot.Of(windows[i], surface);
-            this.CheckPlace(windows, i, spots[i]);
+            spots[i] = BareSpot.Of(allWindows[i], surface);
+            this.CheckPlace(allWindows, i, spots[i]);
         }
 
-        this.CheckApart(windows, spots);
+        this.CheckApart(allWindows, spots);
         this.Spots = ValueList<BareSpot>.Owning(spots);
     }
 

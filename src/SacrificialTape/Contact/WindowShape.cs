@@ -24,10 +24,10 @@ public sealed record WindowShape
     public bool IsRound { get; }
 
     /// <summary>Its side along the surface; the diameter of a disc.</summary>
-    public Length Along => Length.FromMillimeters(this.AlongMm);
+    public Length ExtentAlong => Length.FromMillimeters(this.AlongMm);
 
     /// <summary>Its side around the surface; the diameter of a disc.</summary>
-    public Length Around => Length.FromMillimeters(this.AroundMm);
+    public Length ExtentAround => Length.FromMillimeters(this.AroundMm);
 
     internal double AlongMm => this.alongMm.Bare;
 
@@ -56,8 +56,8 @@ public sealed record WindowShape
     /// <param name="around">Its middle around the surface.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public ContactWindow At(Length along, Length around) => this.IsRound
-        ? ContactWindow.Disc(along, around, this.Along)
-        : ContactWindow.Rectangle(along, around, this.Along, this.Around);
+        ? ContactWindow.Disc(along, around, this.ExtentAlong)
+        : ContactWindow.Rectangle(along, around, this.ExtentAlong, this.ExtentAround);
 
     /// <summary>Size in a few words.</summary>
     public override string ToString() => this.IsRound

@@ -21,20 +21,20 @@ public sealed record CostComparison : IHasWorkings
     /// <param name="rate">The discount rate.</param>
     /// <exception cref="ArgumentException">There is no option, a name comes twice, or two currencies are mixed.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The study period is outside its range.</exception>
-    public CostComparison(ValueList<CostOption> options, Duration studyPeriod, DiscountRate rate)
+    public CostComparison(IEnumerable<CostOption> options, Duration studyPeriod, DiscountRate rate)
     {
-        ArgumentNullException.ThrowIfNull(options);
+        ValueList<CostOption> allOptions = options.Listed();
         double years = AcceptedRange.AboveUpTo(0, TimeValue.MostYears, "a").Check(UnitConversions.Years(studyPeriod), nameof(studyPeriod));
         _ = rate.FractionPerYear;
-        if (options.Count == 0)
+        if (allOptions.Count == 0)
         {
             throw new ArgumentException("A comparison needs at least one option.", nameof(options));
         }
 
         var names = new HashSet<string>(StringComparer.Ordinal);
-        foreach (CostOption option in options)
+        foreach (CostOption option in allOptions)
         {
-            _ = options[0].FirstCost.Same(option.FirstCost);
+            _ = allOptions[0].FirstCost.Same(option.FirstCost);
             if (!names.Add(option.Name))
             {
                 throw new ArgumentException($"Two options are named '{option.Name}'.", nameof(options));
@@ -43,7 +43,7 @@ public sealed record CostComparison : IHasWorkings
 
         this.studyYears = new StoredNumber(years);
         this.Rate = rate;
-        this.Ranking = Rank([.. options.Select(option => (
+        this.Ranking = Rank([.. allOptions.Select(option => (
             new OptionCost(option, option.EarliestLife, years, rate), new OptionCost(option, option.LatestLife, years, rate)))]);
     }
 

@@ -23,10 +23,10 @@ public sealed record CostEstimate : IHasWorkings
     /// <param name="prices">The user's own prices and norms.</param>
     /// <exception cref="ArgumentOutOfRangeException">The area is not more than 0.</exception>
     /// <exception cref="ArgumentException">A stock has no price, or work has no norm.</exception>
-    public CostEstimate(StripTakeOff takeOff, Area area, ValueList<LabourWork> work, CostPrices prices)
+    public CostEstimate(StripTakeOff takeOff, Area area, IEnumerable<LabourWork> work, CostPrices prices)
     {
+        ValueList<LabourWork> allWork = work.Listed();
         ArgumentNullException.ThrowIfNull(takeOff);
-        ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(prices);
         this.squareMeters = new StoredNumber(
             AcceptedRange.Above(0, "m2").Check(UnitConversions.SquareMeters(area), nameof(area)));
@@ -35,13 +35,13 @@ public sealed record CostEstimate : IHasWorkings
             throw new ArgumentException($"No price is given for a roll of {unpriced.Stock}.", nameof(prices));
         }
 
-        if (work.FirstOrDefault(one => !prices.Norms.Any(norm => norm.Kind == one.Kind)) is { } unknown)
+        if (allWork.FirstOrDefault(one => !prices.Norms.Any(norm => norm.Kind == one.Kind)) is { } unknown)
         {
             throw new ArgumentException($"No norm says how long this work takes: {unknown.Kind}.", nameof(prices));
         }
 
         this.TakeOff = takeOff;
-        this.Work = work;
+        this.Work = allWork;
         this.Prices = prices;
         this.Lines = new ValueList<CostLine>(
             [.. this.RollLines(), .. this.LabourLines(default(NoSteps)), .. this.AccessLines(), .. this.AreaLines(), .. this.WasteLines(), .. this.OwnLines()]);

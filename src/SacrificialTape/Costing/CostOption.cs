@@ -23,7 +23,7 @@ public sealed record CostOption
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentException">Two currencies are mixed.</exception>
     public CostOption(
-        string name, Area area, Money firstCost, Lifetime earliestLife, Lifetime latestLife, ValueList<ICostItem>? later = null)
+        string name, Area area, Money firstCost, Lifetime earliestLife, Lifetime latestLife, IEnumerable<ICostItem>? later = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         this.Name = name;
@@ -42,7 +42,7 @@ public sealed record CostOption
 
         this.EarliestLife = earliestLife;
         this.LatestLife = latestLife;
-        this.Later = later ?? ValueList<ICostItem>.Empty;
+        this.Later = later?.Listed() ?? ValueList<ICostItem>.Empty;
         foreach (ICostItem item in this.Later)
         {
             _ = firstCost.Same(item.Amount);

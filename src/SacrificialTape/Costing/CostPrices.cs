@@ -16,26 +16,26 @@ public sealed record CostPrices
     /// <param name="own">Costs of the user's own; may be left out.</param>
     /// <exception cref="ArgumentException">Two currencies are mixed, or something is priced twice.</exception>
     public CostPrices(
-        ValueList<RollPrice> rolls,
+        IEnumerable<RollPrice> rolls,
         LabourRate labour,
-        ValueList<LabourNorm> norms,
-        ValueList<AccessItem>? access = null,
-        ValueList<Consumable>? consumables = null,
+        IEnumerable<LabourNorm> norms,
+        IEnumerable<AccessItem>? access = null,
+        IEnumerable<Consumable>? consumables = null,
         WasteDisposal? waste = null,
-        ValueList<ICostItem>? own = null)
+        IEnumerable<ICostItem>? own = null)
     {
-        ArgumentNullException.ThrowIfNull(rolls);
+        ValueList<RollPrice> allRolls = rolls.Listed();
+        ValueList<LabourNorm> allNorms = norms.Listed();
         ArgumentNullException.ThrowIfNull(labour);
-        ArgumentNullException.ThrowIfNull(norms);
-        this.Rolls = rolls;
+        this.Rolls = allRolls;
         this.Labour = labour;
-        this.Norms = norms;
-        this.Access = access ?? ValueList<AccessItem>.Empty;
-        this.Consumables = consumables ?? ValueList<Consumable>.Empty;
+        this.Norms = allNorms;
+        this.Access = access?.Listed() ?? ValueList<AccessItem>.Empty;
+        this.Consumables = consumables?.Listed() ?? ValueList<Consumable>.Empty;
         this.Waste = waste;
-        this.Own = own ?? ValueList<ICostItem>.Empty;
-        Once(rolls.Select(static price => price.Stock.ToString()), rolls.Select(static price => price.Stock), nameof(rolls));
-        Once(norms.Select(static norm => norm.ToString()), norms.Select(static norm => (norm.Kind, norm.Measure)), nameof(norms));
+        this.Own = own?.Listed() ?? ValueList<ICostItem>.Empty;
+        Once(allRolls.Select(static price => price.Stock.ToString()), allRolls.Select(static price => price.Stock), nameof(rolls));
+        Once(allNorms.Select(static norm => norm.ToString()), allNorms.Select(static norm => (norm.Kind, norm.Measure)), nameof(norms));
         foreach (Money price in this.All)
         {
             _ = labour.PerHour.Same(price);

@@ -32,7 +32,7 @@ internal static class AsBuiltReader
         IReadOnlyList<DocumentNode> signatures = members.Items("signatures");
 
         // Every line is held against the plan, and every signature against every finding.
-        reader.Charge((planned.Count + signatures.Count) * (double)(planned.Count + lines.Sum(static line => line.Readings.Count + 1)));
+        reader.CountSteps((planned.Count + signatures.Count) * (double)(planned.Count + lines.Sum(static line => line.Readings.Count + 1)));
         members.Close();
         faults.ThrowIfAny();
         AsBuiltRecord? record = reader.Make(() => new AsBuiltRecord(new InspectionPlan(planned, rules!, scheme), lines));

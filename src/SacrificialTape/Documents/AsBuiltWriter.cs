@@ -17,7 +17,7 @@ internal static class AsBuiltWriter
         writer.Text("name", document.Name);
         RuleReference.Write(json, rules, document.StatesRules);
         writer.List("plan", record.Plan.Lines, PlanLineForm.Write, null, static line => line.Name);
-        if (record.Plan.Thickness is { } scheme)
+        if (record.Plan.ThicknessSampling is { } scheme)
         {
             writer.Word("thickness", scheme, InspectionWords.Schemes);
         }

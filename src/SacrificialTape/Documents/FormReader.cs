@@ -246,7 +246,7 @@ public sealed class FormReader
     /// that it lays one by one. A document that asks for too much is refused: see <see cref="ReadingLimits.Steps"/>.
     /// </summary>
     /// <param name="steps">About how many steps.</param>
-    public void Charge(double steps) => this.Context.Charge(this.Node, steps);
+    public void CountSteps(double steps) => this.Context.Charge(this.Node, steps);
 
     /// <summary>The number of a measure in the canonical unit of its kind. What its author gave is kept.</summary>
     internal double Number(string name, TradeUnit canonical)

@@ -15,8 +15,8 @@ internal static class JobWords
 
     internal static readonly IReadOnlyList<(string Word, LapConvention Value)> LapConventions =
     [
-        ("true lap", LapConvention.AcrossStrip), ("lap along pipe", LapConvention.AlongPipe),
-        ("marks", LapConvention.BetweenMarks), ("advance", LapConvention.Advance),
+        ("true lap", LapConvention.TrueLap), ("lap along pipe", LapConvention.LapAlongPipe),
+        ("marks", LapConvention.LapBetweenMarks), ("advance", LapConvention.Advance),
     ];
 
     internal static readonly IReadOnlyList<(string Word, SpiralHand Value)> SpiralHands = [("right", SpiralHand.Right), ("left", SpiralHand.Left)];
@@ -59,8 +59,8 @@ internal static class JobWords
         ("stainless steel", SubstrateMetal.StainlessSteel), ("aluminium", SubstrateMetal.Aluminium), ("magnesium", SubstrateMetal.Magnesium),
     ];
 
-    internal static readonly IReadOnlyList<(string Word, Orientation Value)> Orientations =
-        [("horizontal", Orientation.Horizontal), ("vertical", Orientation.Vertical)];
+    internal static readonly IReadOnlyList<(string Word, LineOrientation Value)> Orientations =
+        [("horizontal", LineOrientation.Horizontal), ("vertical", LineOrientation.Vertical)];
 
     internal static readonly IReadOnlyList<(string Word, SiteHazard Value)> Hazards =
     [

@@ -15,9 +15,9 @@ internal static partial class LibraryCalculations
             TradeUnit.MicrometerPerYear, static given => FaradayLaw.Recession(ElectricCurrentDensity.FromAmperesPerSquareMeter(given.In(TradeUnit.AmperePerSquareMeter, "current density")), Metal.Zinc).MicrometersPerYear),
         Of("anode.mass", "zinc that a mean current takes over a life", [Given("mean current", TradeUnit.Ampere), Given("life", TradeUnit.Year), Given("practical capacity", TradeUnit.AmpereHourPerKilogram), Number("utilisation")],
             TradeUnit.Kilogram, static given => new AnodeMass(
-                ElectricCurrent.FromAmperes(given.In(TradeUnit.Ampere, "mean current")), given["life"].ToDuration(),
-                PracticalCapacity.FromTest(ElectrochemicalCapacity.FromAmpereHoursPerKilogram(given.In(TradeUnit.AmpereHourPerKilogram, "practical capacity")), "stated by the case"),
-                Utilisation.FromFraction(given.In(TradeUnit.One, "utilisation"))).Mass.Kilograms),
+                PracticalCapacity.FromTest(ElectrochemicalCapacity.FromAmpereHoursPerKilogram(given.In(TradeUnit.AmpereHourPerKilogram, "practical capacity")), "stated by the case"), Utilisation.FromFraction(given.In(TradeUnit.One, "utilisation")),
+                ElectricCurrent.FromAmperes(given.In(TradeUnit.Ampere, "mean current")),
+                given["life"].ToDuration()).Mass.Kilograms),
         Of("flush-anode.resistance", "resistance of a flush anode", [Given("exposed area", TradeUnit.SquareMeter), Given("resistivity", TradeUnit.OhmMeter)],
             TradeUnit.Ohm, static given => new FlushAnode(
                 given["exposed area"].ToArea(), ElectricResistivity.FromOhmMeters(given.In(TradeUnit.OhmMeter, "resistivity")), ElectricPotential.FromVolts(0.2)).Resistance.Ohms),

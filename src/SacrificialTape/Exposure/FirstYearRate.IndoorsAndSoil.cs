@@ -7,10 +7,10 @@ namespace SacrificialTape.Exposure;
 public sealed partial record FirstYearRate
 {
     /// <summary>A room of a known indoor category (recalled, check before use).</summary>
-    /// <param name="category">IC1 to IC5, found for this metal.</param>
     /// <param name="metal">The metal.</param>
+    /// <param name="category">IC1 to IC5, found for this metal.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not a category, or not a metal.</exception>
-    public static FirstYearRate Indoors(IndoorCategory category, Metal metal) => new(
+    public static FirstYearRate Indoors(Metal metal, IndoorCategory category) => new(
         metal,
         "indoors " + category,
         ExposureMedium.Air,
@@ -19,10 +19,10 @@ public sealed partial record FirstYearRate
         concerns: [new RateConcern(RuleIds.IndoorRate)]);
 
     /// <summary>A room like one of a standard's examples: the whole range of the category that the example stands for.</summary>
-    /// <param name="place">The kind of room.</param>
     /// <param name="metal">The metal.</param>
+    /// <param name="place">The kind of room.</param>
     /// <exception cref="ArgumentOutOfRangeException">No such kind, or not a metal.</exception>
-    public static FirstYearRate Indoors(IndoorPlace place, Metal metal)
+    public static FirstYearRate Indoors(Metal metal, IndoorPlace place)
     {
         CorrosivityCategory category = IndoorCorrosivity.CategoryOf(place);
         return new(

@@ -69,10 +69,10 @@ public sealed partial record FirstYearRate
     public bool AboveCategories => this.Medium == ExposureMedium.Air && this.CategoryOf(this.Range.Highest) is null;
 
     /// <summary>The whole range of a category.</summary>
-    /// <param name="category">C1 to CX, found for this metal: a site can be of another category for another metal.</param>
     /// <param name="metal">The metal.</param>
+    /// <param name="category">C1 to CX, found for this metal: a site can be of another category for another metal.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not a category, or not a metal.</exception>
-    public static FirstYearRate FromCategory(CorrosivityCategory category, Metal metal) => new(
+    public static FirstYearRate FromCategory(Metal metal, CorrosivityCategory category) => new(
         metal,
         category.ToString(),
         ExposureMedium.Air,

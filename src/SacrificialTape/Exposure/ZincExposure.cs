@@ -42,7 +42,7 @@ public sealed record ZincExposure
     /// <summary>An atmosphere of which the corrosivity category is known; the rate is the whole range of the category.</summary>
     /// <param name="category">C1 to CX.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not a category.</exception>
-    public static ZincExposure FromCategory(CorrosivityCategory category) => new(FirstYearRate.FromCategory(category, Metal.Zinc));
+    public static ZincExposure FromCategory(CorrosivityCategory category) => new(FirstYearRate.FromCategory(Metal.Zinc, category));
 
     /// <summary>A place where the first-year zinc rate was measured.</summary>
     /// <param name="rate">The rate.</param>

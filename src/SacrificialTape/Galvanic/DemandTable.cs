@@ -9,10 +9,10 @@ internal static class DemandTable
 
     internal static (string Name, double Low, double High) MilliamperesPerSquareFoot(DemandMedium medium) => medium switch
     {
-        DemandMedium.SoilBelow1000 => ("soil below 1000 ohm.cm", 6, 25),
-        DemandMedium.Soil1000To10000 => ("soil 1000 to 10000 ohm.cm", 3, 6),
-        DemandMedium.Soil10000To30000 => ("soil 10000 to 30000 ohm.cm", 2, 3),
-        DemandMedium.SoilAbove30000 => ("soil above 30000 ohm.cm", 1, 2),
+        DemandMedium.SoilBelow1000OhmCm => ("soil below 1000 ohm.cm", 6, 25),
+        DemandMedium.Soil1000To10000OhmCm => ("soil 1000 to 10000 ohm.cm", 3, 6),
+        DemandMedium.Soil10000To30000OhmCm => ("soil 10000 to 30000 ohm.cm", 2, 3),
+        DemandMedium.SoilAbove30000OhmCm => ("soil above 30000 ohm.cm", 1, 2),
         DemandMedium.SoilWithBacteria => ("aggressive soil, anaerobic bacteria", 15, 40),
         DemandMedium.FreshWaterStill => ("fresh water, still", 2, 4),
         DemandMedium.FreshWaterMoving => ("fresh water, moving", 4, 6),

@@ -15,10 +15,10 @@ public sealed record OxygenLimit : IHasWorkings
     private readonly StoredNumber filmUm;
 
     /// <summary>Describes the limit under a film.</summary>
-    /// <param name="film">Thickness of the film.</param>
+    /// <param name="filmThickness">Thickness of the film.</param>
     /// <exception cref="ArgumentOutOfRangeException">The film is outside its range.</exception>
-    public OxygenLimit(Length film) => this.filmUm = new StoredNumber(
-        AcceptedRange.AboveUpTo(0, ThinFilm.ThickestUm, "um").Check(UnitConversions.Micrometers(film), nameof(film)));
+    public OxygenLimit(Length filmThickness) => this.filmUm = new StoredNumber(
+        AcceptedRange.AboveUpTo(0, ThinFilm.ThickestUm, "um").Check(UnitConversions.Micrometers(filmThickness), nameof(filmThickness)));
 
     /// <summary>Thickness of the film.</summary>
     public Length Film => Length.FromMicrometers(this.filmUm.Bare);

@@ -121,7 +121,7 @@ public sealed record ProtectedGap : IHasWorkings
     /// <param name="bareGap">The gap between the two tapes.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
     /// <exception cref="ArgumentOutOfRangeException">The gap is not positive.</exception>
-    public IEnumerable<Finding> Judge(RuleSet rules, Length bareGap, string subject)
+    public IEnumerable<Finding> Judge(Length bareGap, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         double gap = AcceptedRange.Above(0, "mm").Check(UnitConversions.Millimeters(bareGap), nameof(bareGap));

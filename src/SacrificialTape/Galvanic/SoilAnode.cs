@@ -17,17 +17,17 @@ public sealed record SoilAnode : IHasWorkings
 
     /// <summary>Describes an anode.</summary>
     /// <param name="kind">Metal and state of the structure.</param>
-    /// <param name="size">Size factor f: 1.00 for the packaged 17 lb, 0.71 for the 9 lb.</param>
-    /// <param name="potential">Factor y of the structure's potential; of zinc that is <see cref="DrivingVoltage.Factor"/>.</param>
+    /// <param name="sizeFactor">Size factor f: 1.00 for the packaged 17 lb, 0.71 for the 9 lb.</param>
+    /// <param name="potentialFactor">Factor y of the structure's potential; of zinc that is <see cref="DrivingVoltage.Factor"/>.</param>
     /// <param name="soil">Resistivity of the soil.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there is no such kind.</exception>
-    public SoilAnode(SoilAnodeKind kind, double size, double potential, ElectricResistivity soil)
+    public SoilAnode(SoilAnodeKind kind, double sizeFactor, double potentialFactor, ElectricResistivity soil)
     {
         this.Kind = Enum.IsDefined(kind)
             ? kind
             : throw new ArgumentOutOfRangeException(nameof(kind), kind, "No constant is known for such an anode.");
-        this.Size = AcceptedRange.Between(0.1, 10, string.Empty).Noting("the size factor f").Check(size);
-        this.Potential = AcceptedRange.Between(0, 2, string.Empty).Noting("the potential factor y").Check(potential);
+        this.SizeFactor = AcceptedRange.Between(0.1, 10, string.Empty).Noting("the size factor f").Check(sizeFactor);
+        this.PotentialFactor = AcceptedRange.Between(0, 2, string.Empty).Noting("the potential factor y").Check(potentialFactor);
         this.ohmM = new StoredNumber(AcceptedRange.AtLeast(5, "ohm.m").Noting("500 ohm.cm, where the formula begins to hold")
             .Check(UnitConversions.OhmMeters(soil), nameof(soil)));
     }
@@ -36,10 +36,10 @@ public sealed record SoilAnode : IHasWorkings
     public SoilAnodeKind Kind { get; }
 
     /// <summary>Size factor f.</summary>
-    public double Size { get; }
+    public double SizeFactor { get; }
 
     /// <summary>Potential factor y.</summary>
-    public double Potential { get; }
+    public double PotentialFactor { get; }
 
     /// <summary>Resistivity of the soil.</summary>
     public ElectricResistivity Soil => ElectricResistivity.FromOhmMeters(this.ohmM.Bare);
@@ -90,9 +90,9 @@ public sealed record SoilAnode : IHasWorkings
 
     /// <summary>The anode in a few words.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{this.Kind}, f = {this.Size:0.###}, y = {this.Potential:0.###}, {this.ohmM.Bare * 100:0.###} ohm.cm: {this.Give(default(NoSteps)) * 1000:0.###} mA");
+        CultureInfo.InvariantCulture, $"{this.Kind}, f = {this.SizeFactor:0.###}, y = {this.PotentialFactor:0.###}, {this.ohmM.Bare * 100:0.###} ohm.cm: {this.Give(default(NoSteps)) * 1000:0.###} mA");
 
     private double Give<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder => GalvanicKernel.SoilAnodeOutput(
-            GalvanicTables.SoilAnodeConstant(this.Kind), this.Size, this.Potential, this.ohmM.Bare, steps);
+            GalvanicTables.SoilAnodeConstant(this.Kind), this.SizeFactor, this.PotentialFactor, this.ohmM.Bare, steps);
 }

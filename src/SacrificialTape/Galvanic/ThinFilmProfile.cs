@@ -22,8 +22,8 @@ public sealed record ThinFilmProfile : IHasWorkings
     /// <param name="segments">The stretches, from left to right.</param>
     /// <exception cref="ArgumentException">There is no stretch, too many, or none of a metal.</exception>
     /// <exception cref="ArithmeticException">The potentials did not settle.</exception>
-    public ThinFilmProfile(ThinFilm film, ValueList<FilmSegment> segments)
-        : this(film, segments, UsualError)
+    public ThinFilmProfile(ThinFilm film, IEnumerable<FilmSegment> segments)
+        : this(film, segments.Listed(), UsualError)
     {
     }
 
@@ -34,21 +34,21 @@ public sealed record ThinFilmProfile : IHasWorkings
     /// <exception cref="ArgumentException">There is no stretch, too many, or none of a metal.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The error is outside its range.</exception>
     /// <exception cref="ArithmeticException">The potentials did not settle.</exception>
-    public ThinFilmProfile(ThinFilm film, ValueList<FilmSegment> segments, double relativeError)
+    public ThinFilmProfile(ThinFilm film, IEnumerable<FilmSegment> segments, double relativeError)
     {
+        ValueList<FilmSegment> allSegments = segments.Listed();
         ArgumentNullException.ThrowIfNull(film);
-        ArgumentNullException.ThrowIfNull(segments);
-        AcceptedRange.Between(1, 20, "stretches").Check(segments.Count, nameof(segments));
+        AcceptedRange.Between(1, 20, "stretches").Check(allSegments.Count, nameof(segments));
         AcceptedRange.Between(1e-11, 0.01, "").Check(relativeError);
-        FilmSegment first = segments.FirstOrDefault(static segment => segment.Electrode.RestPotential is not null)
+        FilmSegment first = allSegments.FirstOrDefault(static segment => segment.Electrode.RestPotential is not null)
             ?? throw new ArgumentException("None of the stretches is a metal.", nameof(segments));
         this.Film = film;
-        this.Segments = segments;
+        this.Segments = allSegments;
 
-        var solved = new (ElectrodeTerms Electrode, double LengthMm)[segments.Count];
+        var solved = new (ElectrodeTerms Electrode, double LengthMm)[allSegments.Count];
         for (int i = 0; i < solved.Length; i++)
         {
-            solved[i] = (segments[i].Electrode.Under(film), segments[i].WidthMm);
+            solved[i] = (allSegments[i].Electrode.Under(film), allSegments[i].WidthMm);
         }
 
         ThinFilmAnswer answer = ThinFilmSolver.Solve(film.Spread, solved, relativeError);

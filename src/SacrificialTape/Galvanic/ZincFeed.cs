@@ -35,18 +35,18 @@ public sealed record ZincFeed : IHasWorkings
     internal double BarePerZincRatio => this.Solve(default(NoSteps));
 
     /// <summary>A margin of bare steel beside zinc that gives alike over a width.</summary>
-    /// <param name="bare">Width of the bare margin that this zinc feeds: half of a gap with tape on both sides.</param>
-    /// <param name="zinc">Width of zinc that feeds it.</param>
+    /// <param name="bareMargin">Width of the bare margin that this zinc feeds: half of a gap with tape on both sides.</param>
+    /// <param name="zincWidth">Width of zinc that feeds it.</param>
     /// <exception cref="ArgumentOutOfRangeException">A width is outside its range.</exception>
-    public static ZincFeed BesideMargin(Length bare, Length zinc) => new(false, Mm(bare, nameof(bare)), Mm(zinc, nameof(zinc)), null);
+    public static ZincFeed BesideMargin(Length bareMargin, Length zincWidth) => new(false, Mm(bareMargin, nameof(bareMargin)), Mm(zincWidth, nameof(zincWidth)), null);
 
     /// <summary>A margin of bare steel beside zinc that gives most at its edge.</summary>
-    /// <param name="bare">Width of the bare margin that this zinc feeds: half of a gap with tape on both sides.</param>
-    /// <param name="zinc">Width of zinc to the middle of the strip, or to its far edge where that has no bare steel.</param>
+    /// <param name="bareMargin">Width of the bare margin that this zinc feeds: half of a gap with tape on both sides.</param>
+    /// <param name="zincWidth">Width of zinc to the middle of the strip, or to its far edge where that has no bare steel.</param>
     /// <param name="zincDecay">Decay length on the zinc, <see cref="ThinFilm.DecayLength"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A width is outside its range.</exception>
-    public static ZincFeed BesideMargin(Length bare, Length zinc, Length zincDecay) =>
-        new(false, Mm(bare, nameof(bare)), Mm(zinc, nameof(zinc)), Mm(zincDecay, nameof(zincDecay)));
+    public static ZincFeed BesideMargin(Length bareMargin, Length zincWidth, Length zincDecay) =>
+        new(false, Mm(bareMargin, nameof(bareMargin)), Mm(zincWidth, nameof(zincWidth)), Mm(zincDecay, nameof(zincDecay)));
 
     /// <summary>A round holiday in a ring of zinc that gives alike.</summary>
     /// <param name="diameter">Diameter of the holiday.</param>

@@ -18,9 +18,9 @@ public sealed record AcceptanceByReadings
     private readonly ValueList<StoredNumber> values;
 
     /// <summary>Holds readings against a rule.</summary>
-    /// <param name="rule">The rule.</param>
     /// <param name="readings">The readings, at least one.</param>
     /// <param name="nominal">The nominal thickness wanted, adhesive and layers as the gauge counts them.</param>
+    /// <param name="rule">The rule.</param>
     /// <param name="rules">The rule set: its shares of the nominal and of the readings.</param>
     /// <param name="subject">How findings name the place.</param>
     /// <param name="wanted">How many readings were wanted; left out: not judged.</param>
@@ -28,7 +28,7 @@ public sealed record AcceptanceByReadings
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there is no such rule.</exception>
     /// <exception cref="ArgumentException">There is no reading, or the subject is empty.</exception>
     public AcceptanceByReadings(
-        AcceptanceRule rule, IEnumerable<Length> readings, Length nominal, RuleSet rules, string subject, SamplingCount? wanted = null, Length? most = null)
+        IEnumerable<Length> readings, Length nominal, AcceptanceRule rule, RuleSet rules, string subject, SamplingCount? wanted = null, Length? most = null)
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(rules);

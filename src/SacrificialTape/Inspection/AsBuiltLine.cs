@@ -51,7 +51,7 @@ public sealed record AsBuiltLine
     internal IEnumerable<Finding> Judge(InspectionPlan plan, RuleSet rules)
     {
         DateOnly day = DateOnly.FromDateTime(this.LaidAt.DateTime);
-        IEnumerable<Finding> batches = this.Batches.SelectMany(batch => batch.Judge(rules, day, this.Name));
+        IEnumerable<Finding> batches = this.Batches.SelectMany(batch => batch.Judge(day, rules, this.Name));
         IEnumerable<Finding> readings = this.Readings.SelectMany(reading => reading.Judge(rules, this.Name));
 
         // A trial patch stands for all lines of its kind of surface; the record asks for it there.

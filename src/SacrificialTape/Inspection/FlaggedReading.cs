@@ -12,14 +12,14 @@ public sealed record FlaggedReading
 
     internal FlaggedReading(int place, FoilReading reading, double distance, double critical)
     {
-        this.Place = place;
+        this.Number = place;
         this.Reading = reading;
         this.distance = new StoredNumber(distance);
         this.critical = new StoredNumber(critical);
     }
 
-    /// <summary>Its place in the list of readings, counted from 1.</summary>
-    public int Place { get; }
+    /// <summary>Its number in the list of readings, counted from 1.</summary>
+    public int Number { get; }
 
     /// <summary>The reading.</summary>
     public FoilReading Reading { get; }
@@ -35,5 +35,5 @@ public sealed record FlaggedReading
 
     /// <summary>The reading and why, in a few words.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"reading {this.Place}, {this.Reading.Um:0.##} um: {this.Distance:0.000} standard deviations from the mean, critical {this.Critical:0.000}");
+        CultureInfo.InvariantCulture, $"reading {this.Number}, {this.Reading.Um:0.##} um: {this.Distance:0.000} standard deviations from the mean, critical {this.Critical:0.000}");
 }

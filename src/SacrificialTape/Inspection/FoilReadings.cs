@@ -28,26 +28,26 @@ public sealed record FoilReadings : IHasWorkings
     /// <param name="readings">2 to 10 000 readings.</param>
     /// <param name="significance">How seldom the test may flag a reading of a sound, normal set: more than 0, at most 0.2; 0.05 is usual.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many readings, one is far thicker than the foil, or the significance is outside its range.</exception>
-    public FoilReadings(Foil foil, ValueList<FoilReading> readings, Probability significance)
+    public FoilReadings(Foil foil, IEnumerable<FoilReading> readings, Probability significance)
     {
+        ValueList<FoilReading> allReadings = readings.Listed();
         ArgumentNullException.ThrowIfNull(foil);
-        ArgumentNullException.ThrowIfNull(readings);
         AcceptedRange.AboveUpTo(0, 0.2, string.Empty).Check(significance.Fraction, nameof(significance));
         AcceptedRange.Between(2, ToleranceFactor.MostReadings, "readings")
-            .Noting("one reading has no scatter; its rate alone: SingleReading").Check(readings.Count, nameof(readings));
+            .Noting("one reading has no scatter; its rate alone: SingleReading").Check(allReadings.Count, nameof(readings));
         this.Foil = foil;
-        this.Readings = readings;
+        this.Readings = allReadings;
         this.Significance = significance;
-        foreach (FoilReading reading in readings)
+        foreach (FoilReading reading in allReadings)
         {
             CheckThickness(foil, reading.Um, nameof(readings));
         }
 
-        this.All = new ReadingStatistics(new ValueList<Length>(readings.Select(static reading => reading.Thickness)));
+        this.All = new ReadingStatistics(new ValueList<Length>(allReadings.Select(static reading => reading.Thickness)));
         this.Outliers = this.Flag();
         this.WithoutOutliers = this.Outliers.Count == 0
             ? null
-            : new ReadingStatistics(new ValueList<Length>(this.Unflagged().Select(at => readings[at].Thickness)));
+            : new ReadingStatistics(new ValueList<Length>(this.Unflagged().Select(at => allReadings[at].Thickness)));
     }
 
     /// <summary>The foil as it was supplied.</summary>
@@ -104,7 +104,7 @@ public sealed record FoilReadings : IHasWorkings
         foreach (FlaggedReading outlier in this.Outliers)
         {
             yield return rules[RuleIds.ReadingOutlier].State(
-                string.Create(CultureInfo.InvariantCulture, $"{subject}, reading {outlier.Place}"), new Measure(outlier.Reading.Um, TradeUnit.Micrometer));
+                string.Create(CultureInfo.InvariantCulture, $"{subject}, reading {outlier.Number}"), new Measure(outlier.Reading.Um, TradeUnit.Micrometer));
         }
     }
 
@@ -141,7 +141,7 @@ public sealed record FoilReadings : IHasWorkings
 
     private IEnumerable<int> Unflagged()
     {
-        HashSet<int> flagged = [.. this.Outliers.Select(static outlier => outlier.Place - 1)];
+        HashSet<int> flagged = [.. this.Outliers.Select(static outlier => outlier.Number - 1)];
         return Enumerable.Range(0, this.Readings.Count).Where(at => !flagged.Contains(at));
     }
 
@@ -177,7 +177,7 @@ public sealed record FoilReadings : IHasWorkings
     private (double Mean, double Deviation) StatisticsWithout<TSteps>(IEnumerable<FlaggedReading> flagged, TSteps steps)
         where TSteps : struct, IStepRecorder
     {
-        HashSet<int> already = [.. flagged.Select(static outlier => outlier.Place - 1)];
+        HashSet<int> already = [.. flagged.Select(static outlier => outlier.Number - 1)];
         double[] um = [.. this.Readings.Where((_, at) => !already.Contains(at)).Select(static reading => reading.Um)];
         double mean = ReadingKernel.MeanUm(um, steps);
         return (mean, ReadingKernel.DeviationUm(um, mean, steps));

@@ -9,8 +9,8 @@ public sealed record HoldPoint
     {
         this.Kind = kind;
         this.Place = place;
-        this.Look = look;
-        this.Accept = accept;
+        this.WhatToLookAt = look;
+        this.AcceptWhen = accept;
         this.RuleIds = ruleIds;
         this.Readings = readings;
     }
@@ -22,10 +22,10 @@ public sealed record HoldPoint
     public string Place { get; }
 
     /// <summary>What to do and look at.</summary>
-    public string Look { get; }
+    public string WhatToLookAt { get; }
 
     /// <summary>When to go on.</summary>
-    public string Accept { get; }
+    public string AcceptWhen { get; }
 
     /// <summary>The rules that it is held against.</summary>
     public ValueList<string> RuleIds { get; }

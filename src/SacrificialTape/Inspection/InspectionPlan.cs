@@ -16,10 +16,10 @@ public sealed record InspectionPlan
     /// <summary>Makes a plan.</summary>
     /// <param name="lines">The lines, at least one, each name once.</param>
     /// <param name="rules">The rule set, whose limits the plan tells the crew.</param>
-    /// <param name="thickness">How many thickness readings to take; left out: none, since a whole roll is measured before it is laid.</param>
+    /// <param name="thicknessSampling">How many thickness readings to take; left out: none, since a whole roll is measured before it is laid.</param>
     /// <exception cref="ArgumentException">No line, or a name stands twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The scheme does not cover the area of a line.</exception>
-    public InspectionPlan(IEnumerable<InspectionPlanLine> lines, RuleSet rules, SamplingScheme? thickness = null)
+    public InspectionPlan(IEnumerable<InspectionPlanLine> lines, RuleSet rules, SamplingScheme? thicknessSampling = null)
     {
         ArgumentNullException.ThrowIfNull(rules);
         this.Lines = new ValueList<InspectionPlanLine>(lines);
@@ -34,8 +34,8 @@ public sealed record InspectionPlan
         }
 
         this.Rules = rules;
-        this.Thickness = thickness;
-        this.HoldPoints = new ValueList<HoldPoint>(HoldPointTexts.For(this.Lines, rules, thickness));
+        this.ThicknessSampling = thicknessSampling;
+        this.HoldPoints = new ValueList<HoldPoint>(HoldPointTexts.For(this.Lines, rules, thicknessSampling));
     }
 
     /// <summary>The lines.</summary>
@@ -48,7 +48,7 @@ public sealed record InspectionPlan
     public static string Cautions => HoldPointTexts.Cautions;
 
     /// <summary>The scheme of thickness readings, if one was chosen.</summary>
-    public SamplingScheme? Thickness { get; }
+    public SamplingScheme? ThicknessSampling { get; }
 
     /// <summary>Every hold point in the order of the work.</summary>
     public ValueList<HoldPoint> HoldPoints { get; }
@@ -61,7 +61,7 @@ public sealed record InspectionPlan
         for (int i = 0; i < this.HoldPoints.Count; i++)
         {
             HoldPoint point = this.HoldPoints[i];
-            text.Append(CultureInfo.InvariantCulture, $"{i + 1}. {HoldPointTexts.NameOf(point.Kind)}, {point.Place}: {point.Look} Go on when: {point.Accept} Signed: ____\n");
+            text.Append(CultureInfo.InvariantCulture, $"{i + 1}. {HoldPointTexts.NameOf(point.Kind)}, {point.Place}: {point.WhatToLookAt} Go on when: {point.AcceptWhen} Signed: ____\n");
         }
 
         return text.ToString();

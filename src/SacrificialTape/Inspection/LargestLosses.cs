@@ -29,24 +29,24 @@ public sealed record LargestLosses : IHasWorkings
     /// <param name="wholeArea">Area of the whole.</param>
     /// <param name="method">How it is fitted.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or all losses are equal.</exception>
-    public LargestLosses(ValueList<Length> losses, Area sampleArea, Area wholeArea, GumbelMethod method)
+    public LargestLosses(IEnumerable<Length> losses, Area sampleArea, Area wholeArea, GumbelMethod method)
     {
-        ArgumentNullException.ThrowIfNull(losses);
+        ValueList<Length> allLosses = losses.Listed();
         if (!Enum.IsDefined(method))
         {
             throw new ArgumentOutOfRangeException(nameof(method), method, "Moments or MaximumLikelihood.");
         }
 
-        AcceptedRange.Between(3, ToleranceFactor.MostReadings, "losses").Check(losses.Count, nameof(losses));
-        foreach (Length loss in losses)
+        AcceptedRange.Between(3, ToleranceFactor.MostReadings, "losses").Check(allLosses.Count, nameof(losses));
+        foreach (Length loss in allLosses)
         {
             AcceptedRange.AtLeast(0, "um").Check(UnitConversions.Micrometers(loss), nameof(losses));
         }
 
         double sample = AcceptedRange.Above(0, "m2").Check(UnitConversions.SquareMeters(sampleArea), nameof(sampleArea));
-        double whole = AcceptedRange.Between(losses.Count * sample * (1 - WithAllowance.RelativeAllowance), MostPeriod * sample, "m2")
+        double whole = AcceptedRange.Between(allLosses.Count * sample * (1 - WithAllowance.RelativeAllowance), MostPeriod * sample, "m2")
             .Noting("at least all samples together").Check(UnitConversions.SquareMeters(wholeArea), nameof(wholeArea));
-        this.Losses = losses;
+        this.Losses = allLosses;
         this.Method = method;
         this.sampleM2 = new StoredNumber(sample);
         this.wholeM2 = new StoredNumber(whole);
@@ -81,11 +81,11 @@ public sealed record LargestLosses : IHasWorkings
     public double ReturnPeriod => GumbelKernel.ReturnPeriod(this.wholeM2.Bare, this.sampleM2.Bare, default(NoSteps));
 
     /// <summary>The loss that one sample area in <see cref="ReturnPeriod"/> exceeds: the greatest loss to expect.</summary>
-    public Length GreatestLoss => Length.FromMicrometers(
+    public Length LargestLoss => Length.FromMicrometers(
         GumbelKernel.Greatest(this.location.Bare, this.scale.Bare, this.ReturnPeriod, default(NoSteps)));
 
     /// <summary>The same by the shortcut with ln T, a little greater: the form in which it is often printed.</summary>
-    public Length GreatestLossByLogarithm => Length.FromMicrometers(
+    public Length LargestLossByLogarithm => Length.FromMicrometers(
         GumbelKernel.GreatestByLogarithm(this.location.Bare, this.scale.Bare, this.ReturnPeriod, default(NoSteps)));
 
     private double SampledPercent => 100 * GumbelKernel.SampledShare(this.Losses.Count, this.wholeM2.Bare, this.sampleM2.Bare);
@@ -132,7 +132,7 @@ public sealed record LargestLosses : IHasWorkings
     /// <summary>Fit and greatest loss in a few words.</summary>
     public override string ToString() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{this.Losses.Count} samples, location {this.location.Bare:0.00} um, scale {this.scale.Bare:0.00} um; greatest of {this.ReturnPeriod:0.##} such areas {UnitConversions.Micrometers(this.GreatestLoss):0.00} um");
+        $"{this.Losses.Count} samples, location {this.location.Bare:0.00} um, scale {this.scale.Bare:0.00} um; greatest of {this.ReturnPeriod:0.##} such areas {UnitConversions.Micrometers(this.LargestLoss):0.00} um");
 
     private double[] AllUm() => [.. this.Losses.Select(UnitConversions.Micrometers)];
 

@@ -23,7 +23,7 @@ public sealed record PatchRepair : IHasWorkings
         this.Damage = damage;
         this.Patch = patch;
         this.lapMm = new StoredNumber(lapMm);
-        this.Pieces = this.CutFrom(stock, default(NoSteps));
+        this.Strip = this.CutFrom(stock, default(NoSteps));
         if (damage.Place.Bend is { } bend)
         {
             AcceptedRange.AboveUpTo(0, Math.PI * bend.DiameterMm / 2, "mm").Noting("half way round the bend: rewrap instead")
@@ -42,7 +42,7 @@ public sealed record PatchRepair : IHasWorkings
     public OvalPatch Patch { get; }
 
     /// <summary>The pieces of strip it is cut from.</summary>
-    public Strip Pieces { get; }
+    public Strip Strip { get; }
 
     /// <summary>Pucker of its edge on the outside of a bend; null elsewhere.</summary>
     public EdgeStrain? Pucker { get; }
@@ -65,14 +65,14 @@ public sealed record PatchRepair : IHasWorkings
             yield return finding;
         }
 
-        double strip = this.Pieces.Stock.WidthMm;
+        double strip = this.Strip.Stock.WidthMm;
         if (WithAllowance.Above(this.NarrowMm, strip))
         {
             yield return rules[RuleIds.PatchWiderThanStrip].State(
                 subject, new Measure(this.NarrowMm, TradeUnit.Millimeter), new Measure(strip, TradeUnit.Millimeter));
         }
 
-        double foil = this.Pieces.Stock.Tape.Foil.ThicknessMm;
+        double foil = this.Strip.Stock.Tape.Foil.ThicknessMm;
         (string Rule, double? Value, TradeUnit Unit)[] held =
         [
             (RuleIds.MinimumWrapDiameter, this.Damage.Place.DiameterMm / foil, TradeUnit.One),
@@ -93,7 +93,7 @@ public sealed record PatchRepair : IHasWorkings
     public Workings ShowWorkings()
     {
         var steps = new StepList();
-        _ = this.CutFrom(this.Pieces.Stock, steps);
+        _ = this.CutFrom(this.Strip.Stock, steps);
         if (this.Damage.Place.Bend is { } bend)
         {
             _ = StrainKernel.Pucker(this.NarrowMm, bend.DiameterMm / 2, bend.RadiusMm, steps);
@@ -106,7 +106,7 @@ public sealed record PatchRepair : IHasWorkings
 
     /// <summary>Patch and pieces in a few words.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{this.Damage.Name}: {this.Patch}; cut from {this.Pieces.Count} x {this.Pieces.LengthUm / 1e3:0.#} mm of strip {this.Pieces.Stock.WidthMm:0.##} mm");
+        CultureInfo.InvariantCulture, $"{this.Damage.Name}: {this.Patch}; cut from {this.Strip.Count} x {this.Strip.LengthUm / 1e3:0.#} mm of strip {this.Strip.Stock.WidthMm:0.##} mm");
 
     // Cover is the cut-out, lap the ring round it, trim what falls off the pieces; laps between pieces count as trim.
     private Strip CutFrom<TSteps>(StripStock stock, TSteps steps)

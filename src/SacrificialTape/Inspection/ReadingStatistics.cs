@@ -15,12 +15,12 @@ public sealed record ReadingStatistics : IHasWorkings
     /// <summary>Describes thicknesses.</summary>
     /// <param name="thicknesses">2 to 10 000 thicknesses, each more than zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many, or one is zero or less.</exception>
-    public ReadingStatistics(ValueList<Length> thicknesses)
+    public ReadingStatistics(IEnumerable<Length> thicknesses)
     {
-        ArgumentNullException.ThrowIfNull(thicknesses);
+        ValueList<Length> allThicknesses = thicknesses.Listed();
         AcceptedRange.Between(2, ToleranceFactor.MostReadings, "readings")
-            .Noting("one reading has no scatter; its rate alone: SingleReading").Check(thicknesses.Count, nameof(thicknesses));
-        double[] sorted = [.. thicknesses.Select(Checked).Order()];
+            .Noting("one reading has no scatter; its rate alone: SingleReading").Check(allThicknesses.Count, nameof(thicknesses));
+        double[] sorted = [.. allThicknesses.Select(Checked).Order()];
         this.Thicknesses = new ValueList<Length>(sorted.Select(static um => Length.FromMicrometers(um)));
         this.meanUm = new StoredNumber(ReadingKernel.MeanUm(sorted, default(NoSteps)));
         this.deviationUm = new StoredNumber(ReadingKernel.DeviationUm(sorted, this.MeanUm, default(NoSteps)));

@@ -32,11 +32,11 @@ public sealed record RemainingLifeFromReadings : IHasWorkings
     /// <param name="age">Time since the tape was laid.</param>
     /// <param name="required">Thickness below which the foil counts as used up; see <see cref="PerforationLimit"/>.</param>
     /// <param name="law">How loss grows with time.</param>
-    /// <param name="confidence">Of the mean, and of the limit for thin spots, 0.5 to 0.9999.</param>
     /// <param name="coverage">The share of the foil above the limit for thin spots, 0.5 to 0.9999.</param>
+    /// <param name="confidence">Of the mean, and of the limit for thin spots, 0.5 to 0.9999.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the law does not reach so far.</exception>
     public RemainingLifeFromReadings(
-        Foil foil, ReadingStatistics statistics, Duration age, Length required, ILossLaw law, Probability confidence, Probability coverage)
+        Foil foil, ReadingStatistics statistics, Duration age, Length required, ILossLaw law, Probability coverage, Probability confidence)
     {
         ArgumentNullException.ThrowIfNull(foil);
         ArgumentNullException.ThrowIfNull(statistics);
@@ -129,14 +129,14 @@ public sealed record RemainingLifeFromReadings : IHasWorkings
                 subject, new Measure(this.Statistics.MeanUm, TradeUnit.Micrometer), new Measure(this.requiredUm.Bare, TradeUnit.Micrometer));
         }
 
-        foreach (Finding finding in this.ThinSpots.Judge(rules, this.Required, subject))
+        foreach (Finding finding in this.ThinSpots.Judge(this.Required, rules, subject))
         {
             yield return finding;
         }
 
         if (this.Law is IJudgedLossLaw judged && this.Latest is { } latest)
         {
-            foreach (Finding finding in judged.Judge(rules, Lifetime.OfYears(this.ageYears.Bare + UnitConversions.Years(latest)), subject))
+            foreach (Finding finding in judged.Judge(Lifetime.OfYears(this.ageYears.Bare + UnitConversions.Years(latest)), rules, subject))
             {
                 yield return finding;
             }

@@ -25,20 +25,20 @@ public sealed record RepairList : IHasWorkings
     /// <param name="lap">Lap of pieces side by side, where a patch is wider than the strip.</param>
     /// <param name="overlaps">What becomes of patches that would lie over each other.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or a patch would go half way round a bend.</exception>
-    public RepairList(ValueList<Damage> damages, StripStock stock, Length margin, Length step, Length lap, OverlapHandling overlaps)
+    public RepairList(IEnumerable<Damage> damages, StripStock stock, Length margin, Length step, Length lap, OverlapHandling overlaps)
     {
-        ArgumentNullException.ThrowIfNull(damages);
+        ValueList<Damage> allDamages = damages.Listed();
         ArgumentNullException.ThrowIfNull(stock);
-        AcceptedRange.Between(1, MostSpots, "spots").Check(damages.Count, nameof(damages));
+        AcceptedRange.Between(1, MostSpots, "spots").Check(allDamages.Count, nameof(damages));
         double lapMm = AcceptedRange.FromBelow(0, stock.WidthMm, "mm").Noting("the strip's width").Check(UnitConversions.Millimeters(lap), nameof(lap));
         if (!Enum.IsDefined(overlaps))
         {
             throw new ArgumentOutOfRangeException(nameof(overlaps), overlaps, "Flag or Merge.");
         }
 
-        this.Damages = damages;
+        this.Damages = allDamages;
         this.Overlaps = overlaps;
-        List<(Damage Damage, OvalPatch Patch)> patches = [.. damages.Select(damage => (damage, OvalPatch.Smallest(damage.CutOut, margin, step)))];
+        List<(Damage Damage, OvalPatch Patch)> patches = [.. allDamages.Select(damage => (damage, OvalPatch.Smallest(damage.CutOut, margin, step)))];
         if (overlaps == OverlapHandling.Merge)
         {
             Join(patches, margin, step);
@@ -57,7 +57,7 @@ public sealed record RepairList : IHasWorkings
     public ValueList<PatchRepair> Repairs { get; }
 
     /// <summary>The pieces of strip, for the take-off.</summary>
-    public ValueList<Strip> Strips => new(this.Repairs.Select(static repair => repair.Pieces));
+    public ValueList<Strip> Strips => new(this.Repairs.Select(static repair => repair.Strip));
 
     /// <summary>Area of all patches.</summary>
     public Area PatchedArea => Area.FromSquareMeters(this.PatchedM2);

@@ -57,7 +57,7 @@ public sealed record TapeBatch
     /// <param name="rules">The rule set.</param>
     /// <param name="laidOn">The day on which it is laid.</param>
     /// <param name="subject">How findings name the place.</param>
-    public IEnumerable<Finding> Judge(RuleSet rules, DateOnly laidOn, string subject)
+    public IEnumerable<Finding> Judge(DateOnly laidOn, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentException.ThrowIfNullOrWhiteSpace(subject);

@@ -40,7 +40,7 @@ public sealed record ThicknessLimit : IHasWorkings
     /// <param name="rules">The rule set.</param>
     /// <param name="required">Thickness below which the foil counts as used up.</param>
     /// <param name="subject">How findings name the place.</param>
-    public IEnumerable<Finding> Judge(RuleSet rules, Length required, string subject)
+    public IEnumerable<Finding> Judge(Length required, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         double wanted = AcceptedRange.AtLeast(0, "um").Check(UnitConversions.Micrometers(required), nameof(required));

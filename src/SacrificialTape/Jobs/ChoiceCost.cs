@@ -27,7 +27,7 @@ internal static class ChoiceCost
         Money rolls = estimate.FirstCostOf(CostKind.Rolls);
         Money waste = estimate.FirstCostOf(CostKind.Waste);
         Money other = estimate.FirstCost - labour - rolls - waste;
-        return options.Rolls == RollCounting.Whole
+        return options.RollCounting == RollCounting.Whole
             ? (rolls, labour, waste, other)
             : (UsedUp(takeOff, prices, out Money scrapped), labour, scrapped, other);
     }

@@ -27,8 +27,8 @@ public sealed record ChoiceOptions
     /// <param name="makers">The kinds of lay to try, all on one surface, each under a name of its own.</param>
     /// <param name="prices">The user's own prices and norms: for every stock and every kind of lay.</param>
     /// <param name="takeOff">How strips are cut and how much spare is bought.</param>
-    /// <param name="lay">End lap and wander; passes and method are taken from what is tried. Left out: those of the default rule set.</param>
-    /// <param name="rolls">How rolls are paid.</param>
+    /// <param name="layChoices">End lap and wander; passes and method are taken from what is tried. Left out: those of the default rule set.</param>
+    /// <param name="rollCounting">How rolls are paid.</param>
     /// <param name="rejectFrom">Findings of this severity and above reject.</param>
     /// <param name="acceptedRules">Rules whose findings never reject: somebody has decided on them. Left out: none.</param>
     /// <param name="rules">The rule set; left out: the library's own.</param>
@@ -39,42 +39,43 @@ public sealed record ChoiceOptions
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there is too much to try.</exception>
     public ChoiceOptions(
-        ValueList<StripStock> stocks,
-        ValueList<Length> leastLaps,
-        ValueList<int> passes,
-        ValueList<ILayMaker> makers,
+        IEnumerable<StripStock> stocks,
+        IEnumerable<Length> leastLaps,
+        IEnumerable<int> passes,
+        IEnumerable<ILayMaker> makers,
         CostPrices prices,
         TakeOffChoices takeOff,
-        LayChoices? lay = null,
-        RollCounting rolls = RollCounting.Whole,
+        LayChoices? layChoices = null,
+        RollCounting rollCounting = RollCounting.Whole,
         Severity rejectFrom = Severity.Warning,
-        ValueList<string>? acceptedRules = null,
+        IEnumerable<string>? acceptedRules = null,
         RuleSet? rules = null,
-        ValueList<IOwnRule>? ownRules = null)
+        IEnumerable<IOwnRule>? ownRules = null)
     {
+        ValueList<int> allPasses = passes.Listed();
         ArgumentNullException.ThrowIfNull(prices);
         ArgumentNullException.ThrowIfNull(takeOff);
-        this.Stocks = Several(stocks, nameof(stocks));
-        this.lapsMm = new ValueList<StoredNumber>(Several(leastLaps, nameof(leastLaps))
+        this.Stocks = Several(stocks.Listed(), nameof(stocks));
+        this.lapsMm = new ValueList<StoredNumber>(Several(leastLaps.Listed(), nameof(leastLaps))
             .Select(static lap => AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(lap), nameof(leastLaps)))
             .Order()
             .Select(static mm => new StoredNumber(mm))
             .Distinct());
-        this.Passes = new ValueList<int>(Several(passes, nameof(passes))
+        this.Passes = new ValueList<int>(Several(allPasses, nameof(passes))
             .Select(static count => (int)AcceptedRange.Between(1, 20, "passes").Check(count, nameof(passes)))
             .Order());
-        this.Makers = Several(makers, nameof(makers));
+        this.Makers = Several(makers.Listed(), nameof(makers));
         AcceptedRange.Between(1, MostTried, "combinations")
             .Check((double)this.Stocks.Count * this.lapsMm.Count * this.Passes.Count * this.Makers.Count, nameof(stocks));
         this.Prices = prices;
         this.TakeOff = takeOff;
-        this.Lay = lay ?? LayChoices.Default;
-        this.Rolls = Enum.IsDefined(rolls) ? rolls : throw new ArgumentOutOfRangeException(nameof(rolls), rolls, "State Whole or ByShare.");
+        this.LayChoices = layChoices ?? LayChoices.Default;
+        this.RollCounting = Enum.IsDefined(rollCounting) ? rollCounting : throw new ArgumentOutOfRangeException(nameof(rollCounting), rollCounting, "State Whole or ByShare.");
         this.RejectFrom = Enum.IsDefined(rejectFrom)
             ? rejectFrom
             : throw new ArgumentOutOfRangeException(nameof(rejectFrom), rejectFrom, "Not a severity known here.");
-        this.AcceptedRules = new ValueList<string>((acceptedRules ?? ValueList<string>.Empty).Order(StringComparer.Ordinal).Distinct());
-        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules, nameof(ownRules));
+        this.AcceptedRules = new ValueList<string>((acceptedRules?.Listed() ?? ValueList<string>.Empty).Order(StringComparer.Ordinal).Distinct());
+        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules?.Listed(), nameof(ownRules));
         this.CheckMakers();
         this.CheckPrices();
         if (this.AcceptedRules.FirstOrDefault(id => !this.Rules.TryGet(id, out _)) is { } unknown)
@@ -102,10 +103,10 @@ public sealed record ChoiceOptions
     public TakeOffChoices TakeOff { get; }
 
     /// <summary>End lap and wander.</summary>
-    public LayChoices Lay { get; }
+    public LayChoices LayChoices { get; }
 
     /// <summary>How rolls are paid.</summary>
-    public RollCounting Rolls { get; }
+    public RollCounting RollCounting { get; }
 
     /// <summary>Findings of this severity and above reject.</summary>
     public Severity RejectFrom { get; }
@@ -123,7 +124,7 @@ public sealed record ChoiceOptions
     public Surface Surface => this.Makers[0].Surface;
 
     /// <summary>The options counted in a few words.</summary>
-    public override string ToString() => $"{this.Stocks.Count} stock(s), {this.lapsMm.Count} lap(s), {this.Passes.Count} number(s) of passes, {this.Makers.Count} kind(s) of lay on {this.Surface}; rolls {this.Rolls}, rejected from {this.RejectFrom}";
+    public override string ToString() => $"{this.Stocks.Count} stock(s), {this.lapsMm.Count} lap(s), {this.Passes.Count} number(s) of passes, {this.Makers.Count} kind(s) of lay on {this.Surface}; rolls {this.RollCounting}, rejected from {this.RejectFrom}";
 
     internal LineRules JudgedBy { get; }
 

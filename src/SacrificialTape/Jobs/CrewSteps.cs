@@ -28,7 +28,7 @@ internal static class CrewSteps
         }
 
         yield return new(CrewActivity.Clean, Clean(line));
-        if (line.LeftClear is { Count: > 0 } clear)
+        if (line.AllStayClear is { Count: > 0 } clear)
         {
             yield return new(CrewActivity.MarkClear, MarkClear.Text(clear));
         }
@@ -85,9 +85,9 @@ internal static class CrewSteps
 
     private static string Direction(SurveyLine line) => (line.Steel.Orientation, line.Lay.Course) switch
     {
-        (Orientation.Vertical, StripCourse.Round or StripCourse.RoundWithEndLap) => " Work from the bottom up, so that each lap sheds water.",
-        (Orientation.Horizontal, StripCourse.RoundWithEndLap) => " Let the free edge of an end lap face down on the side of the pipe, not at its lowest point.",
-        (Orientation.Horizontal, StripCourse.Along) => " Work from the bottom up on both sides, so that each lap sheds water.",
+        (LineOrientation.Vertical, StripCourse.Round or StripCourse.RoundWithEndLap) => " Work from the bottom up, so that each lap sheds water.",
+        (LineOrientation.Horizontal, StripCourse.RoundWithEndLap) => " Let the free edge of an end lap face down on the side of the pipe, not at its lowest point.",
+        (LineOrientation.Horizontal, StripCourse.Along) => " Work from the bottom up on both sides, so that each lap sheds water.",
         _ => string.Empty,
     };
 }

@@ -8,8 +8,8 @@ namespace SacrificialTape.Jobs;
 /// that measures a line against it.
 /// </summary>
 /// <remarks>
-/// It is asked again whenever findings are read, so the same line must always get the same answer, and from several
-/// threads at once if estimates are shared between them.
+/// It is asked once for each line while an estimate is made, and once for each lay that a choice tries. The same line must
+/// always get the same answer; from several threads at once if they make estimates with the same code.
 /// </remarks>
 public interface IOwnRule
 {

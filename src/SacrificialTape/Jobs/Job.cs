@@ -18,14 +18,14 @@ public sealed record Job
     /// There is no line, a tag stands twice, the name is empty, or a rule of the host's own is not in the set, stands twice
     /// or is one of the library's.
     /// </exception>
-    public Job(string name, IEnumerable<SurveyLine> lines, TakeOffChoices takeOff, RuleSet? rules = null, ValueList<IOwnRule>? ownRules = null)
+    public Job(string name, IEnumerable<SurveyLine> lines, TakeOffChoices takeOff, RuleSet? rules = null, IEnumerable<IOwnRule>? ownRules = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(takeOff);
         this.Name = name;
         this.Lines = new ValueList<SurveyLine>(lines);
         this.TakeOff = takeOff;
-        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules, nameof(ownRules));
+        this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules?.Listed(), nameof(ownRules));
         if (this.Lines.Count == 0)
         {
             throw new ArgumentException("A job needs at least one survey line.", nameof(lines));

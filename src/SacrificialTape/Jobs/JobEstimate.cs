@@ -16,6 +16,7 @@ public sealed record JobEstimate : IHasWorkings
         this.Lines = lines;
         this.TakeOff = takeOff;
         this.GeneralFindings = general;
+        this.Findings = [.. lines.SelectMany(static line => line.Findings), .. general];
     }
 
     /// <summary>The job.</summary>
@@ -34,7 +35,7 @@ public sealed record JobEstimate : IHasWorkings
     public ValueList<Finding> GeneralFindings { get; }
 
     /// <summary>All findings: those of the lines in order, then the general ones.</summary>
-    public IEnumerable<Finding> Findings => this.Lines.SelectMany(static line => line.Findings).Concat(this.GeneralFindings);
+    public ValueList<Finding> Findings { get; }
 
     /// <summary>Steel covered: the surfaces without what stays clear.</summary>
     public Area Covered => Area.FromSquareMeters(this.Lines.Sum(static line => line.Line.CoveredM2));
@@ -46,16 +47,16 @@ public sealed record JobEstimate : IHasWorkings
     public Length StripLength => Length.FromMicrometers(this.Lines.Sum(static line => line.StripUm));
 
     /// <summary>What is looked at while the job is laid: the hold points of every line, those over paint and along welds where it has them.</summary>
-    /// <param name="thickness">By which document thickness readings are counted; left out: none are taken.</param>
+    /// <param name="thicknessSampling">By which document thickness readings are counted; left out: none are taken.</param>
     /// <exception cref="ArgumentOutOfRangeException">The document does not say how many readings the area of a line takes.</exception>
-    public InspectionPlan PlanInspection(SamplingScheme? thickness = null) => new(
+    public InspectionPlan PlanInspection(SamplingScheme? thicknessSampling = null) => new(
         this.Lines.Select(static line => InspectionPlanLine.FromLay(
             line.Line.Tag,
             line.Line.Lay,
             paintStays: line.Line.Steel.WindowsInPaint is not null || line.Line.Needs.Windows is not null,
             hasWelds: line.Line.Welds is not null)),
         this.Job.Rules,
-        thickness);
+        thicknessSampling);
 
     /// <summary>The steps of the lines in their order, then those of the take-off.</summary>
     public Workings ShowWorkings() => Workings.Joined(this.Job.Name, [.. this.Lines, this.TakeOff]);

@@ -12,13 +12,11 @@ namespace SacrificialTape.Jobs;
 /// <summary>What one line of a survey comes to.</summary>
 public sealed record LineEstimate : IHasWorkings
 {
-    private readonly LineRules rules;
-
     internal LineEstimate(SurveyLine line, LifeEstimate life, LineRules rules)
     {
         this.Line = line;
         this.Life = life;
-        this.rules = rules;
+        this.Findings = new(LineEstimator.Judge(line, life, rules));
     }
 
     /// <summary>The line.</summary>
@@ -50,7 +48,7 @@ public sealed record LineEstimate : IHasWorkings
     /// Whether category and loss laws describe this line at all. False where its findings name a hazard that puts the zinc
     /// outside them: then <see cref="Life"/> is arithmetic, to be relied on by nobody.
     /// </summary>
-    public bool LifeHolds => !LineEstimator.Judge(this.Line, this.Life, this.rules).Any(static finding => HazardRules.VoidsLife(finding.Rule.Id));
+    public bool LifeHolds => !this.Findings.Any(static finding => HazardRules.VoidsLife(finding.Rule.Id));
 
     /// <summary>Bare contact, where paint stays under the tape.</summary>
     public BareContact? Contact => this.Line.Contact;
@@ -58,8 +56,8 @@ public sealed record LineEstimate : IHasWorkings
     /// <summary>Contact by places of windows and strips, where the survey gives those of the windows.</summary>
     public LayContact? ProvenContact => this.Line.ProvenContact;
 
-    /// <summary>The rules that do not hold, or whose case arises. Judged anew on each call, so keep it if you need it twice.</summary>
-    public ValueList<Finding> Findings => new(LineEstimator.Judge(this.Line, this.Life, this.rules));
+    /// <summary>The rules that do not hold, or whose case arises.</summary>
+    public ValueList<Finding> Findings { get; }
 
     /// <summary>Length of all strips.</summary>
     public Length StripLength => Length.FromMicrometers(this.StripUm);

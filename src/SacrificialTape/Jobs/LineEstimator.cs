@@ -39,7 +39,7 @@ internal static class LineEstimator
             .. ClearFindings(line, rules),
             .. line.Contact?.Judge(rules, line.Tag) ?? [],
             .. line.ProvenContact?.Judge(rules, line.Tag) ?? [],
-            .. life.Judge(rules, line.RequiredLife, line.Tag),
+            .. life.Judge(line.RequiredLife, rules, line.Tag),
             .. BesideAndOver(line, life, rules),
             .. judgedBy.JudgeOwn(line, life),
         ];
@@ -90,7 +90,7 @@ internal static class LineEstimator
 
     private static IEnumerable<Finding> ClearFindings(SurveyLine line, RuleSet rules)
     {
-        ValueList<StayClear> clear = line.LeftClear;
+        ValueList<StayClear> clear = line.AllStayClear;
         return clear.Count == 0
             ? []
             : clear.SelectMany(one => one.Judge(rules, line.Tag)).Append(rules[RuleIds.SteelLeftClear].State(line.Tag));

@@ -16,12 +16,12 @@ public sealed record LineHazards
     /// <param name="hardness">Hardness of the steel at its hardest, welds too, if known.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public LineHazards(
-        ValueList<SiteHazard>? present = null,
+        IEnumerable<SiteHazard>? present = null,
         Acidity? acidity = null,
         Pressure? tensileStrength = null,
         VickersHardness? hardness = null)
     {
-        this.Present = new ValueList<SiteHazard>((present ?? ValueList<SiteHazard>.Empty).Distinct().Order());
+        this.Present = new ValueList<SiteHazard>((present?.Listed() ?? ValueList<SiteHazard>.Empty).Distinct().Order());
         foreach (SiteHazard hazard in this.Present)
         {
             if (!Enum.IsDefined(hazard))

@@ -38,13 +38,14 @@ public sealed record LineNeeds
         SteelCondition? steel = null,
         WeldWork? welds = null,
         int layersWanted = 1,
-        ValueList<StayClear>? spots = null,
-        ValueList<TapeEnd>? ends = null,
+        IEnumerable<StayClear>? spots = null,
+        IEnumerable<TapeEnd>? ends = null,
         PaintFilm? paintOver = null,
         WindowLayout? windows = null,
         UnderTape under = UnderTape.SoundPaint,
-        ValueList<ILossLaw>? laws = null)
+        IEnumerable<ILossLaw>? laws = null)
     {
+        ValueList<ILossLaw>? allLaws = laws?.Listed();
         ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         ArgumentNullException.ThrowIfNull(exposure);
         if (!requiredLife.IsUnlimited)
@@ -59,18 +60,18 @@ public sealed record LineNeeds
         this.Steel = steel ?? SteelCondition.Bare;
         this.Welds = welds;
         this.LayersWanted = layersWanted;
-        this.Spots = spots ?? ValueList<StayClear>.Empty;
-        this.Ends = ends ?? ValueList<TapeEnd>.Empty;
+        this.Spots = spots?.Listed() ?? ValueList<StayClear>.Empty;
+        this.Ends = ends?.Listed() ?? ValueList<TapeEnd>.Empty;
         this.PaintOver = paintOver;
         this.Windows = windows;
-        this.Laws = laws;
+        this.Laws = allLaws;
         this.Under = Enum.IsDefined(under) ? under : throw new ArgumentOutOfRangeException(nameof(under), under, "Not known here.");
         if (windows is not null && this.Steel.WindowsInPaint is not null)
         {
             throw new ArgumentException($"The windows of {tag} are given by count and by place: give the places only.", nameof(windows));
         }
 
-        if (laws is { Count: 0 })
+        if (allLaws is { Count: 0 })
         {
             throw new ArgumentException($"The life of {tag} needs at least one loss law; leave the laws out for those that go with its exposure.", nameof(laws));
         }

@@ -23,7 +23,7 @@ public sealed record SteelCondition
         ContactWindows? windowsInPaint = null,
         Temperature? serviceTemperature = null,
         bool wetInService = false,
-        Orientation orientation = Orientation.Horizontal,
+        LineOrientation orientation = LineOrientation.Horizontal,
         LineHazards? hazards = null)
     {
         this.Metal = Enum.IsDefined(metal)
@@ -59,7 +59,7 @@ public sealed record SteelCondition
     public bool WetInService { get; }
 
     /// <summary>How the line runs.</summary>
-    public Orientation Orientation { get; }
+    public LineOrientation Orientation { get; }
 
     /// <summary>What round it can harm people, zinc or steel.</summary>
     public LineHazards Hazards { get; }

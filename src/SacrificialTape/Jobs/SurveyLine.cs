@@ -46,13 +46,13 @@ public sealed record SurveyLine
         SteelCondition? steel = null,
         WeldWork? welds = null,
         int layersWanted = 1,
-        ValueList<StayClear>? spots = null,
-        ValueList<TapeEnd>? ends = null,
+        IEnumerable<StayClear>? spots = null,
+        IEnumerable<TapeEnd>? ends = null,
         PaintFilm? paintOver = null,
         WindowLayout? windows = null,
         UnderTape under = UnderTape.SoundPaint,
-        ValueList<ILossLaw>? laws = null)
-        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots, ends, paintOver, windows, under, laws), lay)
+        IEnumerable<ILossLaw>? laws = null)
+        : this(new LineNeeds(tag, exposure, requiredLife, steel, welds, layersWanted, spots?.Listed(), ends?.Listed(), paintOver, windows, under, laws?.Listed()), lay)
     {
     }
 
@@ -116,11 +116,17 @@ public sealed record SurveyLine
     /// <inheritdoc cref="LineNeeds.PaintOver"/>
     public PaintFilm? PaintOver => this.Needs.PaintOver;
 
+    /// <inheritdoc cref="LineNeeds.Windows"/>
+    public WindowLayout? Windows => this.Needs.Windows;
+
+    /// <inheritdoc cref="LineNeeds.Under"/>
+    public UnderTape Under => this.Needs.Under;
+
     /// <inheritdoc cref="LineNeeds.Laws"/>
     public ValueList<ILossLaw>? Laws => this.Needs.Laws;
 
     /// <summary>All that stays clear: the bands of an interrupted pipe, then the spots.</summary>
-    public ValueList<StayClear> LeftClear => this.Lay is InterruptedLay interrupted
+    public ValueList<StayClear> AllStayClear => this.Lay is InterruptedLay interrupted
         ? new ValueList<StayClear>(interrupted.Pipe.Bands.Concat(this.Spots))
         : this.Spots;
 

@@ -67,7 +67,7 @@ public sealed record TapeChoice
         {
             foreach (int passes in options.Passes)
             {
-                var choices = new LayChoices(options.Lay.EndLap, options.Lay.HandWander, passes, maker.Labour.Method);
+                var choices = new LayChoices(options.LayChoices.EndLap, options.LayChoices.HandWander, passes, maker.Labour.Method);
                 foreach (Length lap in options.LeastLaps)
                 {
                     foreach (StripStock stock in options.Stocks)

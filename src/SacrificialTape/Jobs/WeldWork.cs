@@ -19,20 +19,20 @@ public sealed record WeldWork : IHasWorkings
     /// <param name="endLap">Lap of a closed strip on its own end.</param>
     /// <exception cref="ArgumentException">There is no seam.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The end lap is negative.</exception>
-    public WeldWork(ValueList<WeldSeam> seams, StripStock stock, Length endLap)
+    public WeldWork(IEnumerable<WeldSeam> seams, StripStock stock, Length endLap)
     {
-        ArgumentNullException.ThrowIfNull(seams);
+        ValueList<WeldSeam> allSeams = seams.Listed();
         ArgumentNullException.ThrowIfNull(stock);
-        if (seams.Count == 0)
+        if (allSeams.Count == 0)
         {
             throw new ArgumentException("Weld work needs at least one seam; leave it out where there is none.", nameof(seams));
         }
 
-        this.Seams = seams;
+        this.Seams = allSeams;
         this.Stock = stock;
         this.endLapMm = new StoredNumber(
             AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(endLap), nameof(endLap)));
-        this.Strips = new ValueList<Strip>(seams.Select(seam => WeldStrips.For(seam, stock, endLap)));
+        this.Strips = new ValueList<Strip>(allSeams.Select(seam => WeldStrips.For(seam, stock, endLap)));
     }
 
     /// <summary>The seams.</summary>

@@ -19,20 +19,19 @@ public sealed record Formula
     /// <param name="basis">On what it rests.</param>
     /// <param name="inputs">The symbols of the expression.</param>
     /// <exception cref="ArgumentException">One of the texts is empty.</exception>
-    public Formula(string id, Symbol result, string expression, string tex, Basis basis, ValueList<Symbol> inputs)
+    public Formula(string id, Symbol result, string expression, string tex, Basis basis, IEnumerable<Symbol> inputs)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(id);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentException.ThrowIfNullOrWhiteSpace(expression);
         ArgumentException.ThrowIfNullOrWhiteSpace(tex);
         ArgumentNullException.ThrowIfNull(basis);
-        ArgumentNullException.ThrowIfNull(inputs);
         this.Id = id;
         this.Result = result;
         this.Expression = expression;
         this.Tex = tex;
         this.Basis = basis;
-        this.Inputs = inputs;
+        this.Inputs = inputs.Listed();
     }
 
     /// <summary>Short name, unique in the library.</summary>

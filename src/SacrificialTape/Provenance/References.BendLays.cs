@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Sideways curvature of a curve on a surface.</summary>
-    public static SourceReference GeodesicCurvature { get; } = new(
+    internal static SourceReference GeodesicCurvature { get; } = new(
         "geodesic-curvature-liouville",
         "Any text on differential geometry",
         "Liouville's formula for geodesic curvature in orthogonal coordinates",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Centre-to-end dimension of long radius elbows.</summary>
-    public static SourceReference LongRadiusElbows { get; } = new(
+    internal static SourceReference LongRadiusElbows { get; } = new(
         "asme-b16-9-long-radius",
         "ASME B16.9",
         "table of long radius elbows, through a table of reducing elbows with the same dimension",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Short radius returns, from which the short radius follows.</summary>
-    public static SourceReference ShortRadiusReturns { get; } = new(
+    internal static SourceReference ShortRadiusReturns { get; } = new(
         "asme-b16-9-short-radius",
         "ASME B16.9",
         "table of short radius 180 degree returns",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Geodesics spreading on a curved surface.</summary>
-    public static SourceReference JacobiEquation { get; } = new(
+    internal static SourceReference JacobiEquation { get; } = new(
         "jacobi-equation",
         "Any text on differential geometry",
         "Jacobi equation J'' + K J = 0",

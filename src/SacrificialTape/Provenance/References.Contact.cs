@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Constriction at round spots of contact.</summary>
-    public static SourceReference ContactSpots { get; } = new(
+    internal static SourceReference ContactSpots { get; } = new(
         "contact-physics-formulas",
         "Electrical contacts wiki, 'Contact Physics - Formulas'",
         "constriction resistance of one and of several spots, after Holm and Greenwood, an excerpt",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Spots that influence each other.</summary>
-    public static SourceReference Greenwood { get; } = new(
+    internal static SourceReference Greenwood { get; } = new(
         "greenwood-1966",
         "Greenwood, British Journal of Applied Physics 17 (1966) 1621",
         "constriction resistance of a cluster of spots",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Spots of contact between two metals; the Holm radius.</summary>
-    public static SourceReference Holm { get; } = new(
+    internal static SourceReference Holm { get; } = new(
         "holm-1967",
         "Holm, Electric Contacts, 4th ed., 1967",
         "constriction between two metals; cluster of spots",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Radial flow in a hollow cylinder.</summary>
-    public static SourceReference RadialFlow { get; } = new(
+    internal static SourceReference RadialFlow { get; } = new(
         "radial-resistance-cylinder",
         "Collection of solved problems in electromagnetics (antsim), 'Resistance of transversely split cylinder'",
         "resistance between the inner and the outer face, an excerpt",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Two round contacts on a wide sheet.</summary>
-    public static SourceReference TwoDiscs { get; } = new(
+    internal static SourceReference TwoDiscs { get; } = new(
         "two-circles-in-a-plane-2023",
         "'Resistance between two points in a plane', a web log on mathematics, May 2023",
         "the answer, an excerpt",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Contact of a sheet along a line.</summary>
-    public static SourceReference TransmissionLineContact { get; } = new(
+    internal static SourceReference TransmissionLineContact { get; } = new(
         "transmission-line-contact",
         "Berger, Solid-State Electronics 15 (1972) 145",
         "transmission line model of a contact",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Resistivity of metals.</summary>
-    public static SourceReference MetalResistivity { get; } = new(
+    internal static SourceReference MetalResistivity { get; } = new(
         "resistivity-table-20-degc",
         "Table of electrical resistivity of a school physics reference (preproom.org)",
         "zinc; iron; copper, an excerpt",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Resistivity of carbon steel.</summary>
-    public static SourceReference SteelResistivity { get; } = new(
+    internal static SourceReference SteelResistivity { get; } = new(
         "resistivity-table-steel",
         "Table of electrical resistivity of a radio-frequency engineering reference (rfcafe.com)",
         "carbon steel (1010), an excerpt",
@@ -68,7 +68,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Continuity of anodes.</summary>
-    public static SourceReference AnodeContinuity { get; } = new(
+    internal static SourceReference AnodeContinuity { get; } = new(
         "dnv-rp-b401-7-10",
         "DNV-RP-B401 7.10; NORSOK M-503 4.2",
         "electrical continuity of anodes",
@@ -76,7 +76,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Bonds against lightning.</summary>
-    public static SourceReference LightningBond { get; } = new(
+    internal static SourceReference LightningBond { get; } = new(
         "mil-b-5087b",
         "MIL-B-5087B",
         "paragraph on bonds that carry lightning current",

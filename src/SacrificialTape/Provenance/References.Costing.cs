@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Factors of compound interest.</summary>
-    public static SourceReference CompoundInterestFactors { get; } = new(
+    internal static SourceReference CompoundInterestFactors { get; } = new(
         "engineering-economics-factors",
         "Reference sheet 'Engineering Economics' of an engineering examination (title page not seen)",
         "table of factors and their formulas",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Worth of a series without end.</summary>
-    public static SourceReference CapitalizedCost { get; } = new(
+    internal static SourceReference CapitalizedCost { get; } = new(
         "ie-492-engineering-economics",
         "IE 492 Engineering Economics, lecture notes",
         "slides 11 and 12, capital recovery and capitalized equivalent",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Decimal digits of currencies.</summary>
-    public static SourceReference CurrencyMinorUnits { get; } = new(
+    internal static SourceReference CurrencyMinorUnits { get; } = new(
         "iso-4217-minor-units",
         "ISO 4217",
         "list of currency codes, column minor unit",

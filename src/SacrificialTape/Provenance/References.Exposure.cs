@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Dose-response function of zinc.</summary>
-    public static SourceReference DoseResponseZinc { get; } = new(
+    internal static SourceReference DoseResponseZinc { get; } = new(
         "iso-9223-2012-equation-2",
         "ISO 9223:2012",
         "clause 8, equation 2",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Dose-response function of carbon steel.</summary>
-    public static SourceReference DoseResponseSteel { get; } = new(
+    internal static SourceReference DoseResponseSteel { get; } = new(
         "iso-9223-2012-equation-1",
         "ISO 9223:2012",
         "clause 8, equation 1",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Intervals of the data behind the dose-response functions.</summary>
-    public static SourceReference DoseResponseIntervals { get; } = new(
+    internal static SourceReference DoseResponseIntervals { get; } = new(
         "iso-9223-2012-table-3",
         "ISO 9223:2012",
         "Table 3",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>How errors of the rate are distributed.</summary>
-    public static SourceReference RateErrorModel { get; } = new(
+    internal static SourceReference RateErrorModel { get; } = new(
         "iso-9223-2012-annex-a-2",
         "ISO 9223:2012",
         "A.2",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Uncertainty of an estimate by dose-response function.</summary>
-    public static SourceReference EstimationUncertainty { get; } = new(
+    internal static SourceReference EstimationUncertainty { get; } = new(
         "iso-9223-2012-table-a-1",
         "ISO 9223:2012",
         "Table A.1",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Bounds of the sulfur dioxide classes that changed in 2012.</summary>
-    public static SourceReference SulfurDioxideClasses2012 { get; } = new(
+    internal static SourceReference SulfurDioxideClasses2012 { get; } = new(
         "iso-9223-2012-table-b-3",
         "ISO 9223:2012",
         "Table B.3, through Santana et al., Metals 9 (2019) 1105, page 10",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>The rest of the 2012 classes of sulfur dioxide, and the conversion of a concentration.</summary>
-    public static SourceReference SulfurDioxideConversion { get; } = new(
+    internal static SourceReference SulfurDioxideConversion { get; } = new(
         "iso-9223-2012-table-b-3-rest",
         "ISO 9223:2012",
         "Table B.3 with its note",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Classes of 1992.</summary>
-    public static SourceReference PollutionClasses1992 { get; } = new(
+    internal static SourceReference PollutionClasses1992 { get; } = new(
         "iso-9223-1992-classes",
         "ISO 9223:1992",
         "classes of pollution and wetness, through Roberge, Corrosion Engineering, 2008, Tables 9.2 and 9.3",
@@ -68,7 +68,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Upper classes of wetness.</summary>
-    public static SourceReference WetnessHours { get; } = new(
+    internal static SourceReference WetnessHours { get; } = new(
         "iso-9223-1992-wetness",
         "ISO 9223:1992",
         "classes of wetness, upper end",
@@ -76,7 +76,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Classes of chloride and wetness in 2012.</summary>
-    public static SourceReference ChlorideClasses2012 { get; } = new(
+    internal static SourceReference ChlorideClasses2012 { get; } = new(
         "iso-9223-2012-chloride-wetness",
         "ISO 9223:2012",
         "classes of chloride deposition and of wetness",
@@ -84,7 +84,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Category CX of carbon steel in um/a.</summary>
-    public static SourceReference ExtremeCategoryOfSteel { get; } = new(
+    internal static SourceReference ExtremeCategoryOfSteel { get; } = new(
         "iso-12944-2-2017-cx-steel",
         "ISO 12944-2:2017",
         "category CX, carbon steel",
@@ -92,7 +92,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Rate from the mass that a coupon lost.</summary>
-    public static SourceReference CouponMassLoss { get; } = new(
+    internal static SourceReference CouponMassLoss { get; } = new(
         "astm-g1-section-8",
         "ASTM G1",
         "section 8",
@@ -100,7 +100,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Zinc in water.</summary>
-    public static SourceReference ZincInWater { get; } = new(
+    internal static SourceReference ZincInWater { get; } = new(
         "galvanizing-basics-2012-water",
         "Galvanizers Association of Australia, Basics of hot dip galvanizing, ed. 1, June 2012",
         "page 22, waters",
@@ -108,7 +108,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc in temperate sea water.</summary>
-    public static SourceReference ZincInTemperateSea { get; } = new(
+    internal static SourceReference ZincInTemperateSea { get; } = new(
         "iso-14713-1999-sea",
         "ISO 14713:1999",
         "Table 1, immersion in sea water, temperate",
@@ -116,7 +116,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Zinc in the fill of reinforced-soil walls.</summary>
-    public static SourceReference ZincInReinforcedSoil { get; } = new(
+    internal static SourceReference ZincInReinforcedSoil { get; } = new(
         "aashto-2017-reinforced-soil",
         "AASHTO LRFD bridge design, 2017",
         "loss of zinc in reinforced soil, through a thesis on motorway walls (Brigham Young University), abstract",
@@ -124,7 +124,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Design losses in reinforced soil in metric units.</summary>
-    public static SourceReference ReinforcedSoilMetric { get; } = new(
+    internal static SourceReference ReinforcedSoilMetric { get; } = new(
         "fhwa-nhi-09-087",
         "FHWA-NHI-09-087",
         "design losses of galvanized reinforcement",
@@ -132,7 +132,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>The power law of loss in soil.</summary>
-    public static SourceReference SoilPowerLaw { get; } = new(
+    internal static SourceReference SoilPowerLaw { get; } = new(
         "nchrp-675-equation-a-1",
         "NCHRP Report 675 (2011), after Romanoff 1957",
         "page 51, Appendix A, equation A-1",
@@ -140,7 +140,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Exponents of carbon steel.</summary>
-    public static SourceReference SteelExponents { get; } = new(
+    internal static SourceReference SteelExponents { get; } = new(
         "iso-9224-2012-steel",
         "ISO 9224:2012",
         "Table 2, carbon steel",
@@ -148,7 +148,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Cubic through points that never turns back.</summary>
-    public static SourceReference MonotoneCubic { get; } = new(
+    internal static SourceReference MonotoneCubic { get; } = new(
         "fritsch-butland-1984",
         "Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300; Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238",
         "slopes at the points",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Length of butt-weld reducers.</summary>
-    public static SourceReference ReducerLengths { get; } = new(
+    internal static SourceReference ReducerLengths { get; } = new(
         "asme-b16-9-reducers",
         "ASME B16.9",
         "reducers, dimension H",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Centre-to-end dimensions of equal butt-weld tees.</summary>
-    public static SourceReference EqualTees { get; } = new(
+    internal static SourceReference EqualTees { get; } = new(
         "asme-b16-9-tees",
         "ASME B16.9",
         "straight tees, dimensions C and M, through a published table of them",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Centre-to-end dimension of the branch of reducing butt-weld tees.</summary>
-    public static SourceReference ReducingTees { get; } = new(
+    internal static SourceReference ReducingTees { get; } = new(
         "asme-b16-9-reducing-tees",
         "ASME B16.9",
         "reducing tees, dimension M",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Length and form of butt-weld caps.</summary>
-    public static SourceReference CapLengths { get; } = new(
+    internal static SourceReference CapLengths { get; } = new(
         "asme-b16-9-caps",
         "ASME B16.9",
         "caps, dimension E",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Flanges of class 150.</summary>
-    public static SourceReference FlangesClass150 { get; } = new(
+    internal static SourceReference FlangesClass150 { get; } = new(
         "asme-b16-5-class-150",
         "ASME B16.5",
         "class 150, through two published tables that agree within 1 mm",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Height of the raised face of class 150.</summary>
-    public static SourceReference RaisedFaceHeight { get; } = new(
+    internal static SourceReference RaisedFaceHeight { get; } = new(
         "asme-b16-5-raised-face",
         "ASME B16.5",
         "class 150, raised face",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Torispherical heads of the Klöpper form.</summary>
-    public static SourceReference KloepperForm { get; } = new(
+    internal static SourceReference KloepperForm { get; } = new(
         "din-28011",
         "DIN 28011",
         "form and depth",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Torispherical heads of the Korbbogen form.</summary>
-    public static SourceReference KorbbogenForm { get; } = new(
+    internal static SourceReference KorbbogenForm { get; } = new(
         "din-28013",
         "DIN 28013",
         "form and depth",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Constants of Faraday's law.</summary>
-    public static SourceReference FaradayConstants { get; } = new(
+    internal static SourceReference FaradayConstants { get; } = new(
         "codata-iupac-faraday",
         "CODATA; IUPAC",
         "Faraday constant; atomic weights of zinc and iron",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Capacity of zinc at 90 % efficiency.</summary>
-    public static SourceReference AnodeCourseTable { get; } = new(
+    internal static SourceReference AnodeCourseTable { get; } = new(
         "corrosion-course-table-5-1",
         "Corrosion course of a university (KFUPM)",
         "Table 5.1",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Capacity and driving voltage of zinc anodes; equivalents of reference electrodes.</summary>
-    public static SourceReference PipelineHandbook { get; } = new(
+    internal static SourceReference PipelineHandbook { get; } = new(
         "pipeline-rules-of-thumb-206",
         "Pipeline Rules of Thumb Handbook",
         "page 206, Tables 3 and 4 and the criterion against three electrodes",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Capacity of zinc by the British code.</summary>
-    public static SourceReference BritishCathodicProtection { get; } = new(
+    internal static SourceReference BritishCathodicProtection { get; } = new(
         "bs-7361-zinc",
         "BS 7361",
         "zinc anodes",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Design figures of cathodic protection offshore.</summary>
-    public static SourceReference DnvCathodicProtection { get; } = new(
+    internal static SourceReference DnvCathodicProtection { get; } = new(
         "dnv-rp-b401-2010",
         "DNV-RP-B401 2005 and 2010",
         "Tables 10-4, 10-6 and 10-8",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Design current demand by depth and climate.</summary>
-    public static SourceReference DnvDesignDemand { get; } = new(
+    internal static SourceReference DnvDesignDemand { get; } = new(
         "dnv-rp-b401-2010-demand",
         "DNV-RP-B401 2005 and 2010",
         "Tables 10-1 and 10-2",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Output of anodes in soil.</summary>
-    public static SourceReference SoilAnodeOutput { get; } = new(
+    internal static SourceReference SoilAnodeOutput { get; } = new(
         "tm-5-811-7-c-2",
         "TM 5-811-7; MIL-HDBK-1004/10",
         "equation C-2 and Table C-4; 4.2.5 and pages 186 and 198",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Constants of zinc in the output formula.</summary>
-    public static SourceReference SoilAnodeZincConstants { get; } = new(
+    internal static SourceReference SoilAnodeZincConstants { get; } = new(
         "tm-5-811-7-zinc-constants",
         "TM 5-811-7; MIL-HDBK-1004/10",
         "constants of zinc with equation C-2",
@@ -68,7 +68,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Molar conductivity of sodium chloride.</summary>
-    public static SourceReference SodiumChlorideMolar { get; } = new(
+    internal static SourceReference SodiumChlorideMolar { get; } = new(
         "crc-nacl-molar-conductivity",
         "CRC Handbook of Chemistry and Physics",
         "molar conductivity of aqueous electrolytes at 25 degC, NaCl",
@@ -76,7 +76,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Capacity of pipeline anodes.</summary>
-    public static SourceReference PipelineAnodes { get; } = new(
+    internal static SourceReference PipelineAnodes { get; } = new(
         "iso-15589-2-zinc",
         "ISO 15589-2 2004 and 2012",
         "table of anodes, zinc up to 30 degC",
@@ -84,7 +84,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Driving-voltage factors of zinc.</summary>
-    public static SourceReference DrivingVoltageFactors { get; } = new(
+    internal static SourceReference DrivingVoltageFactors { get; } = new(
         "tm-5-811-7-c-5",
         "TM 5-811-7",
         "Appendix C, Table C-5",
@@ -92,7 +92,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Current demand of bare steel.</summary>
-    public static SourceReference CurrentRequirements { get; } = new(
+    internal static SourceReference CurrentRequirements { get; } = new(
         "mil-hdbk-1004-10-table-1",
         "MIL-HDBK-1004/10",
         "Table 1",
@@ -100,7 +100,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Design current demand offshore.</summary>
-    public static SourceReference ClassRulesProtection { get; } = new(
+    internal static SourceReference ClassRulesProtection { get; } = new(
         "class-rules-4-1-1",
         "Class rules for offshore units, external steel protection",
         "Table 4.1.1",
@@ -108,7 +108,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Coating breakdown over a life.</summary>
-    public static SourceReference OffshoreStructures { get; } = new(
+    internal static SourceReference OffshoreStructures { get; } = new(
         "offshore-structures-6-10",
         "Offshore Structures: Design, Construction and Maintenance",
         "equations 6.10 to 6.13",
@@ -116,7 +116,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Resistance of flush anodes; mass of anodes.</summary>
-    public static SourceReference FlushAnodeResistance { get; } = new(
+    internal static SourceReference FlushAnodeResistance { get; } = new(
         "pipeline-cp-report-5-2",
         "Design report of a pipeline's cathodic protection, quoting DNV",
         "5.2 and 5.3",
@@ -124,7 +124,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Mass of anodes from their consumption.</summary>
-    public static SourceReference MilitaryAnodeMass { get; } = new(
+    internal static SourceReference MilitaryAnodeMass { get; } = new(
         "mil-hdbk-1004-10-anode-mass",
         "MIL-HDBK-1004/10",
         "worked designs, pages 158 to 209",
@@ -132,7 +132,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Criteria of protection in soil and water.</summary>
-    public static SourceReference ProtectionCriteria { get; } = new(
+    internal static SourceReference ProtectionCriteria { get; } = new(
         "mil-hdbk-1004-10-criteria",
         "MIL-HDBK-1004/10",
         "3.3.1.1",
@@ -140,7 +140,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Criteria of protection of buried pipelines.</summary>
-    public static SourceReference BuriedPipelineCriteria { get; } = new(
+    internal static SourceReference BuriedPipelineCriteria { get; } = new(
         "iso-15589-1-criteria",
         "ISO 15589-1",
         "Table 1",
@@ -148,7 +148,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Criteria of protection in seawater.</summary>
-    public static SourceReference SeawaterCriteria { get; } = new(
+    internal static SourceReference SeawaterCriteria { get; } = new(
         "en-12473-criteria",
         "EN 12473",
         "criteria in seawater",
@@ -156,7 +156,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>A criterion of galvanic coatings.</summary>
-    public static SourceReference GalvanicCoatingCriterion { get; } = new(
+    internal static SourceReference GalvanicCoatingCriterion { get; } = new(
         "wilde-1990",
         "Wilde, CIM Bulletin 83 (1990)",
         "abstract",
@@ -164,7 +164,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Oxygen in water.</summary>
-    public static SourceReference OxygenInWater { get; } = new(
+    internal static SourceReference OxygenInWater { get; } = new(
         "oxygen-in-water-25",
         "Handbook values of oxygen in water at 25 degC",
         "diffusivity and solubility under air",
@@ -172,7 +172,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Corrosion as the meeting of two reactions.</summary>
-    public static SourceReference MixedPotential { get; } = new(
+    internal static SourceReference MixedPotential { get; } = new(
         "wagner-traud-1938",
         "Wagner and Traud, Z. Elektrochem. 44 (1938) 391",
         "mixed potential",
@@ -180,7 +180,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Polarisation resistance from Tafel slopes.</summary>
-    public static SourceReference SternGeary { get; } = new(
+    internal static SourceReference SternGeary { get; } = new(
         "stern-geary-1957",
         "Stern and Geary, J. Electrochem. Soc. 104 (1957) 56",
         "polarisation resistance",
@@ -188,7 +188,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Water on metal in the open air.</summary>
-    public static SourceReference WaterOnMetal { get; } = new(
+    internal static SourceReference WaterOnMetal { get; } = new(
         "water-on-metal",
         "Texts on atmospheric corrosion",
         "water on metal",
@@ -196,7 +196,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Conductivity of rain.</summary>
-    public static SourceReference RainConductivity { get; } = new(
+    internal static SourceReference RainConductivity { get; } = new(
         "rain-conductivity",
         "Precipitation networks",
         "conductivity of rain",
@@ -204,7 +204,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Conductivity of natural waters.</summary>
-    public static SourceReference WaterConductivity { get; } = new(
+    internal static SourceReference WaterConductivity { get; } = new(
         "water-conductivity",
         "Encyclopedia article on electrolytic conductivity, and a table of resistivities",
         "drinking water; seawater",
@@ -212,7 +212,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Conductivity of salt solutions.</summary>
-    public static SourceReference SaltConductivity { get; } = new(
+    internal static SourceReference SaltConductivity { get; } = new(
         "crc-conductivity-salts",
         "CRC Handbook, electrical conductivity of aqueous solutions",
         "rows MgCl2 and CaCl2, 20 degC",
@@ -220,7 +220,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Conductivity of salt water.</summary>
-    public static SourceReference SodiumChlorideConductivity { get; } = new(
+    internal static SourceReference SodiumChlorideConductivity { get; } = new(
         "crc-conductivity-nacl",
         "CRC Handbook, electrical conductivity of aqueous solutions",
         "row NaCl, 20 degC",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Zinc in acid and alkali.</summary>
-    public static SourceReference ZincWaterSheet { get; } = new(
+    internal static SourceReference ZincWaterSheet { get; } = new(
         "hot-dip-sheet-3-ph",
         "Hot Dip Galvanized Information Sheet No. 3",
         "text on pH",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc in acid and alkali.</summary>
-    public static SourceReference ZincHandbookWater { get; } = new(
+    internal static SourceReference ZincHandbookWater { get; } = new(
         "galvanizing-handbook-water-ph",
         "Handbook of galvanizing, chapter on water",
         "a copy of poor quality",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Zinc in acid and alkali.</summary>
-    public static SourceReference ZincWaterAssociation { get; } = new(
+    internal static SourceReference ZincWaterAssociation { get; } = new(
         "galvanizers-water-ph",
         "American Galvanizers Association, performance in water environments",
         "text on pH, an excerpt",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc in acid and alkali.</summary>
-    public static SourceReference ZincWaterBulletin { get; } = new(
+    internal static SourceReference ZincWaterBulletin { get; } = new(
         "zinc-in-water-2002",
         "Technical bulletin on zinc in water, rev. 3, August 2002",
         "pH; temperature",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc in acid and alkali, joined to steel.</summary>
-    public static SourceReference ZincSteelCouplePh { get; } = new(
+    internal static SourceReference ZincSteelCouplePh { get; } = new(
         "japan-inst-metals-1954",
         "J. Japan Inst. Metals 18(9) (1954) 501",
         "abstract",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc in alkali.</summary>
-    public static SourceReference ZincAlkalineFaq { get; } = new(
+    internal static SourceReference ZincAlkalineFaq { get; } = new(
         "galvanizing-faq-ph",
         "Questions and answers of an Italian galvanizing trade page",
         "pH",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Ions and polarity reversal.</summary>
-    public static SourceReference ReversalIons { get; } = new(
+    internal static SourceReference ReversalIons { get; } = new(
         "reversal-ions-1949",
         "Gilbert (1948); Hoxeng and Prutton, Corrosion 5(10) (1949) 330",
         "findings",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Noble metals beside zinc.</summary>
-    public static SourceReference NobleMetals { get; } = new(
+    internal static SourceReference NobleMetals { get; } = new(
         "galvanic-series-noble",
         "Australasian Corrosion Association, galvanic series in flowing seawater",
         "table, rows of copper, brass, 316 and zinc",
@@ -68,7 +68,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Corrosion under insulation.</summary>
-    public static SourceReference CorrosionUnderInsulation { get; } = new(
+    internal static SourceReference CorrosionUnderInsulation { get; } = new(
         "insulation-outlook-2018",
         "Schmidt, Corrosion Prevention, Insulation Outlook, November 2018",
         "opening of the article",
@@ -76,7 +76,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc under insulation.</summary>
-    public static SourceReference ZincUnderInsulation { get; } = new(
+    internal static SourceReference ZincUnderInsulation { get; } = new(
         "nace-sp0198-zinc",
         "NACE SP0198",
         "notes to its tables of coating systems",
@@ -84,7 +84,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Zinc that stays wet without air.</summary>
-    public static SourceReference WetStorageStain { get; } = new(
+    internal static SourceReference WetStorageStain { get; } = new(
         "wet-storage-stain",
         "American Galvanizers Association; Galvanizers Association of Australia, wet storage stain",
         "texts on its cause, excerpts",
@@ -92,7 +92,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Mortar and chemicals on zinc; zinc beside other metals.</summary>
-    public static SourceReference MortarOnZinc { get; } = new(
+    internal static SourceReference MortarOnZinc { get; } = new(
         "galvanizers-other-environments",
         "Galvanizers Association (UK), corrosion performance in other environments",
         "building materials; chemicals; other metals",
@@ -100,7 +100,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Zinc oxide fume.</summary>
-    public static SourceReference ZincOxideLimits { get; } = new(
+    internal static SourceReference ZincOxideLimits { get; } = new(
         "osha-zinc-oxide-2012",
         "OSHA page on zinc oxide (2012); NIOSH pages on 1314-13-2",
         "exposure limits",
@@ -108,7 +108,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Hydrogen in plated fasteners.</summary>
-    public static SourceReference FastenerHardness { get; } = new(
+    internal static SourceReference FastenerHardness { get; } = new(
         "iso-4042-1999-6",
         "ISO 4042:1999",
         "clause 6",
@@ -116,7 +116,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Hydrogen in plated fasteners, newer edition.</summary>
-    public static SourceReference FastenerHardnessNewer { get; } = new(
+    internal static SourceReference FastenerHardnessNewer { get; } = new(
         "iso-4042-2018",
         "ISO 4042:2018",
         "hardness threshold",
@@ -124,7 +124,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Hydrogen in bolts under cathodic protection.</summary>
-    public static SourceReference BoltsUnderProtection { get; } = new(
+    internal static SourceReference BoltsUnderProtection { get; } = new(
         "dnv-rp-b401-5-5",
         "DNV-RP-B401",
         "5.5",
@@ -132,7 +132,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Hydrogen in steel of middling strength in sea water.</summary>
-    public static SourceReference MiddlingSteelInSeawater { get; } = new(
+    internal static SourceReference MiddlingSteelInSeawater { get; } = new(
         "e460-hydrogen",
         "Study of E460 steel under cathodic protection in sea water",
         "abstract",
@@ -140,7 +140,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Paint over zinc.</summary>
-    public static SourceReference DuplexOverview { get; } = new(
+    internal static SourceReference DuplexOverview { get; } = new(
         "duplex-overview",
         "Technical paper 'Duplex Coatings - An Overview'",
         "text on synergy",
@@ -148,7 +148,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Paint over zinc.</summary>
-    public static SourceReference DuplexTradeAssociation { get; } = new(
+    internal static SourceReference DuplexTradeAssociation { get; } = new(
         "duplex-galvanizers",
         "American Galvanizers Association, duplex systems",
         "synergistic effect, an excerpt",
@@ -156,7 +156,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Paint over zinc.</summary>
-    public static SourceReference DuplexVanEijnsbergen { get; } = new(
+    internal static SourceReference DuplexVanEijnsbergen { get; } = new(
         "duplex-van-eijnsbergen",
         "Van Eijnsbergen, Duplex Systems",
         "general rule, as given by the American Galvanizers Association",
@@ -164,7 +164,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Alkyd paint on zinc.</summary>
-    public static SourceReference Saponification { get; } = new(
+    internal static SourceReference Saponification { get; } = new(
         "saponification-article",
         "Article of a coating inspector, 'Saponification: From Paint to the Grave'",
         "opening",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Indoor corrosivity categories.</summary>
-    public static SourceReference IndoorCategories { get; } = new(
+    internal static SourceReference IndoorCategories { get; } = new(
         "iso-11844-1-2006-mass-loss",
         "ISO 11844-1:2006",
         "indoor corrosivity categories by loss of mass",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Rooms as examples of categories.</summary>
-    public static SourceReference IndoorExamples { get; } = new(
+    internal static SourceReference IndoorExamples { get; } = new(
         "iso-12944-2-interior-examples",
         "ISO 12944-2, an edition before 2017",
         "examples of interiors, through Offshore Structures: Design, Construction and Maintenance, Table 6.7",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Constants of the power law in soil.</summary>
-    public static SourceReference SoilConstants { get; } = new(
+    internal static SourceReference SoilConstants { get; } = new(
         "darbin-elias-soil-constants",
         "Darbin and others; Elias, on reinforced soil",
         "constants of x = K t^n",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Kinds of soil.</summary>
-    public static SourceReference SoilColour { get; } = new(
+    internal static SourceReference SoilColour { get; } = new(
         "galvanizing-note-soil",
         "Trade note of galvanizers on zinc in soil",
         "colour and aeration",

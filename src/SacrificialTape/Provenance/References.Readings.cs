@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>One-sided tolerance intervals of a normal distribution.</summary>
-    public static SourceReference ToleranceIntervals { get; } = new(
+    internal static SourceReference ToleranceIntervals { get; } = new(
         "nist-sematech-7-2-6-3",
         "NIST/SEMATECH e-Handbook of Statistical Methods",
         "7.2.6.3, tolerance intervals for a normal distribution",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Grubbs' test for outliers.</summary>
-    public static SourceReference GrubbsTest { get; } = new(
+    internal static SourceReference GrubbsTest { get; } = new(
         "grubbs-critical-values",
         "LibreTexts Chemistry, reference tables",
         "Appendix 07, critical values for Grubbs's test; the formula by Student's t as in the NIST/SEMATECH e-Handbook, 1.3.5.17.1, as quoted elsewhere",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Student's t.</summary>
-    public static SourceReference StudentTables { get; } = new(
+    internal static SourceReference StudentTables { get; } = new(
         "student-t-tables",
         "Tables of Student's t, as in any textbook of statistics",
         "upper 95, 97.5 and 99.5 %; Welch's degrees of freedom",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Rates and remaining life from thicknesses.</summary>
-    public static SourceReference ThicknessRates { get; } = new(
+    internal static SourceReference ThicknessRates { get; } = new(
         "api-570-rates",
         "API 570, 4th edition; a study guide for pressure equipment inspectors, 2014",
         "corrosion rates, remaining life, inspection interval",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Greatest values in corrosion.</summary>
-    public static SourceReference ExtremesOfCorrosion { get; } = new(
+    internal static SourceReference ExtremesOfCorrosion { get; } = new(
         "shibata-1994-extremes",
         "Shibata, Journal of Research of NIST 99 (4), 1994, page 327",
         "abstract and introduction",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Gumbel's distribution by moments.</summary>
-    public static SourceReference GumbelMoments { get; } = new(
+    internal static SourceReference GumbelMoments { get; } = new(
         "gumbel-by-moments",
         "Ouranos, online climate documents for engineers, appendix A7",
         "The statistical distribution of extreme values and the Gumbel distribution",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Gumbel's distribution by maximum likelihood.</summary>
-    public static SourceReference GumbelLikelihood { get; } = new(
+    internal static SourceReference GumbelLikelihood { get; } = new(
         "gumbel-by-likelihood",
         "Kotz and Nadarajah, Extreme value distributions, Imperial College Press, 2000",
         "page 24",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>How much to sample for greatest values.</summary>
-    public static SourceReference ExtremeSampleSize { get; } = new(
+    internal static SourceReference ExtremeSampleSize { get; } = new(
         "extreme-sample-size",
         "Journal of the Japan Society of Corrosion Engineering, paper on pits in hot-water pipes",
         "abstract",

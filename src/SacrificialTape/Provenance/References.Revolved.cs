@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>Shortest lines on a surface of revolution.</summary>
-    public static SourceReference ClairautRelation { get; } = new(
+    internal static SourceReference ClairautRelation { get; } = new(
         "clairaut-relation",
         "Any text on differential geometry",
         "Clairaut's relation",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>I sections of EN 10365.</summary>
-    public static SourceReference OpenProfileTable { get; } = new(
+    internal static SourceReference OpenProfileTable { get; } = new(
         "en-10365-open-table",
         "EN 10365",
         "dimensions through two open data sets of profiles; areas per metre through one of them, of which only rows that agree with their own dimensions were used",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Wide-flange sections of the light series.</summary>
-    public static SourceReference WideFlangeTable { get; } = new(
+    internal static SourceReference WideFlangeTable { get; } = new(
         "euronorm-53-62-he-a",
         "Euronorm 53-62",
         "HE-A, through a published table",
@@ -20,7 +20,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>I sections and channels by memory.</summary>
-    public static SourceReference SectionsRecalled { get; } = new(
+    internal static SourceReference SectionsRecalled { get; } = new(
         "sections-catalogue",
         "Catalogues of rolled sections; EN 10365",
         "IPE, HEB and UPN",
@@ -28,7 +28,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Equal-leg angles.</summary>
-    public static SourceReference AnglesRecalled { get; } = new(
+    internal static SourceReference AnglesRecalled { get; } = new(
         "en-10056-1",
         "EN 10056-1",
         "equal-leg angles",
@@ -36,7 +36,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Cold-formed square hollow sections.</summary>
-    public static SourceReference ColdSquareHollow { get; } = new(
+    internal static SourceReference ColdSquareHollow { get; } = new(
         "en-10219-2-square-table",
         "EN 10219-2",
         "square hollow sections, through the table of an open structural library (MIT licence)",
@@ -44,7 +44,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Hot-finished square hollow sections.</summary>
-    public static SourceReference HotSquareHollow { get; } = new(
+    internal static SourceReference HotSquareHollow { get; } = new(
         "en-10210-2-square",
         "EN 10210-2",
         "square hollow sections",
@@ -52,7 +52,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Corner radii of hot-finished hollow sections.</summary>
-    public static SourceReference HotHollowCorners { get; } = new(
+    internal static SourceReference HotHollowCorners { get; } = new(
         "en-10210-2-corners",
         "EN 10210-2",
         "outside corner radius for calculation",
@@ -60,7 +60,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Corner radii of cold-formed hollow sections.</summary>
-    public static SourceReference ColdHollowCorners { get; } = new(
+    internal static SourceReference ColdHollowCorners { get; } = new(
         "en-10219-2-corners",
         "EN 10219-2",
         "outside corner radius for calculation",

@@ -4,7 +4,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>The normal distribution function.</summary>
-    public static SourceReference NormalDistribution { get; } = new(
+    internal static SourceReference NormalDistribution { get; } = new(
         "west-2005-normal",
         "West, Better approximations to cumulative normal functions, Wilmott Magazine (2005), after Hart, Computer Approximations (1968); Abramowitz and Stegun",
         "Hart's algorithm 5666; 26.2.23 for the start of the inverse",
@@ -12,7 +12,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Least thickness of hot-dip zinc.</summary>
-    public static SourceReference HotDipThickness { get; } = new(
+    internal static SourceReference HotDipThickness { get; } = new(
         "iso-1461-2009-least-thickness",
         "ISO 1461:2009",
         "coating thickness on parts that are not centrifuged",

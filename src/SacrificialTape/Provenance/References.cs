@@ -1,3 +1,5 @@
+using SacrificialTape.Quantities;
+
 namespace SacrificialTape.Provenance;
 
 /// <summary>The catalogue of documents that this library's numbers and formulas come from.</summary>
@@ -5,7 +7,7 @@ namespace SacrificialTape.Provenance;
 public static partial class References
 {
     /// <summary>First-year corrosion by corrosivity category, C1 to C5.</summary>
-    public static SourceReference CorrosivityCategories { get; } = new(
+    internal static SourceReference CorrosivityCategories { get; } = new(
         "iso-9223-2012-table-2",
         "ISO 9223:2012",
         "Table 2",
@@ -13,7 +15,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>First-year corrosion of category CX.</summary>
-    public static SourceReference CorrosivityCategoryExtreme { get; } = new(
+    internal static SourceReference CorrosivityCategoryExtreme { get; } = new(
         "iso-9223-2012-table-2-cx",
         "ISO 9223:2012",
         "Table 2, row CX",
@@ -21,7 +23,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>The power law of corrosion loss over time.</summary>
-    public static SourceReference PowerLawForm { get; } = new(
+    internal static SourceReference PowerLawForm { get; } = new(
         "feliu-1993",
         "Feliu, Morcillo and Feliu, Corrosion Science 34 (1993) 403",
         "equation 1",
@@ -29,7 +31,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Exponents of the power law and the tangent after 20 years.</summary>
-    public static SourceReference PowerLawExponents { get; } = new(
+    internal static SourceReference PowerLawExponents { get; } = new(
         "iso-9224-2012",
         "ISO 9224:2012",
         "equation 1 and Table 2",
@@ -37,7 +39,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Life in proportion to thickness.</summary>
-    public static SourceReference LifeProportionalToThickness { get; } = new(
+    internal static SourceReference LifeProportionalToThickness { get; } = new(
         "iso-1461-2009-annex-e",
         "ISO 1461:2009",
         "Annex E",
@@ -45,7 +47,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Life to first maintenance, linear on the first-year rate.</summary>
-    public static SourceReference LifeToFirstMaintenance { get; } = new(
+    internal static SourceReference LifeToFirstMaintenance { get; } = new(
         "galvanizing-basics-2012",
         "Galvanizers Association of Australia, Basics of hot dip galvanizing, ed. 1, June 2012",
         "page 22, quoting ISO 14713-1",
@@ -53,7 +55,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>The strip wound round a cylinder.</summary>
-    public static SourceReference TapingACylinder { get; } = new(
+    internal static SourceReference TapingACylinder { get; } = new(
         "taping-a-cylinder-2001",
         "Math Forum, 'Taping a Cylinder', 2001",
         "the answer",
@@ -61,7 +63,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Length of a wound roll.</summary>
-    public static SourceReference MaterialOnARoll { get; } = new(
+    internal static SourceReference MaterialOnARoll { get; } = new(
         "material-on-a-roll-2003",
         "Math Forum, 'Determining Length of Material Remaining on a Roll', 2003",
         "the answer",
@@ -69,7 +71,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Outside diameters of pipe by NPS.</summary>
-    public static SourceReference PipeSizesAsme { get; } = new(
+    internal static SourceReference PipeSizesAsme { get; } = new(
         "asme-b36-10m",
         "ASME B36.10M",
         "Table 1, through the size list of an open piping library (MIT licence), schedule STD",
@@ -77,7 +79,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Outside diameters of pipe in inches.</summary>
-    public static SourceReference PipeSizesAsmeInch { get; } = new(
+    internal static SourceReference PipeSizesAsmeInch { get; } = new(
         "asme-b36-10m-inch",
         "ASME B36.10M",
         "Table 1, inch column",
@@ -85,7 +87,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Outside diameters of pipe in the metric series 1.</summary>
-    public static SourceReference PipeSizesIso { get; } = new(
+    internal static SourceReference PipeSizesIso { get; } = new(
         "iso-4200-series-1",
         "ISO 4200, as EN 10220",
         "series 1",
@@ -93,7 +95,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Thickness and mass of zinc sheet.</summary>
-    public static SourceReference ZincSheetConversion { get; } = new(
+    internal static SourceReference ZincSheetConversion { get; } = new(
         "astm-a653-conversion",
         "ASTM A653",
         "conversion of coating mass to thickness",
@@ -101,7 +103,7 @@ public static partial class References
         SourceReading.SecondHand);
 
     /// <summary>Polarity reversal of zinc and steel in hot water.</summary>
-    public static SourceReference PolarityReversal { get; } = new(
+    internal static SourceReference PolarityReversal { get; } = new(
         "polarity-reversal-60",
         "Review 'Corrosion inhibitors for zinc'; American Galvanizers Association on polarity reversal",
         "abstract; text",
@@ -109,7 +111,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Lower figure for the temperature limit of zinc anodes.</summary>
-    public static SourceReference ZincAnodeTemperature { get; } = new(
+    internal static SourceReference ZincAnodeTemperature { get; } = new(
         "zinc-anode-50",
         "DNV-RP-F103; ISO 15589-2",
         "zinc anodes, temperature limit",
@@ -117,7 +119,7 @@ public static partial class References
         SourceReading.Recalled);
 
     /// <summary>Zinc beside magnesium.</summary>
-    public static SourceReference GalvanicSeries { get; } = new(
+    internal static SourceReference GalvanicSeries { get; } = new(
         "galvanic-series-seawater",
         "Australasian Corrosion Association, galvanic series in flowing seawater",
         "table",
@@ -125,7 +127,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Hydrogen embrittlement of high-strength steel.</summary>
-    public static SourceReference HighStrengthFasteners { get; } = new(
+    internal static SourceReference HighStrengthFasteners { get; } = new(
         "he-fasteners-2017",
         "Review of hydrogen embrittlement of high-strength fasteners, Phil. Trans. R. Soc. A, 2017",
         "abstract",
@@ -133,7 +135,7 @@ public static partial class References
         SourceReading.FirstHand);
 
     /// <summary>Alkali at aluminium under protection.</summary>
-    public static SourceReference AluminiumAlkali { get; } = new(
+    internal static SourceReference AluminiumAlkali { get; } = new(
         "mil-hdbk-1004-10-aluminium",
         "MIL-HDBK-1004/10",
         "3.3.1.2",
@@ -142,7 +144,15 @@ public static partial class References
 
     /// <summary>All entries, subject by subject.</summary>
     /// <remarks>Gathered when asked for: the parts of this class are set up in no given order.</remarks>
-    public static IReadOnlyList<SourceReference> All => [.. Ground, .. Bends, .. Costing, .. Fittings, .. Sections, .. Revolved, .. BendLays, .. Exposures, .. Galvanic, .. Spread, .. Limits, .. SiteConditions, .. Samplings, .. Places, .. Readings, .. Contact];
+    public static ValueList<SourceReference> All => [.. Ground, .. Bends, .. Costing, .. Fittings, .. Sections, .. Revolved, .. BendLays, .. Exposures, .. Galvanic, .. Spread, .. Limits, .. SiteConditions, .. Samplings, .. Places, .. Readings, .. Contact];
+
+    /// <summary>The entry under an id; null where there is none.</summary>
+    /// <param name="id">As <see cref="SourceReference.Id"/> states it.</param>
+    public static SourceReference? Find(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return All.FirstOrDefault(source => source.Id == id);
+    }
 
     private static IEnumerable<SourceReference> Ground =>
     [

@@ -13,19 +13,19 @@ public sealed record WorkingStep
     /// <param name="inputs">A number for each of its symbols, in their order and units.</param>
     /// <param name="result">What came out, in the unit of its result.</param>
     /// <exception cref="ArgumentException">There is not one number for each symbol.</exception>
-    public WorkingStep(Formula formula, ValueList<Measure> inputs, Measure result)
+    public WorkingStep(Formula formula, IEnumerable<Measure> inputs, Measure result)
     {
+        ValueList<Measure> allInputs = inputs.Listed();
         ArgumentNullException.ThrowIfNull(formula);
-        ArgumentNullException.ThrowIfNull(inputs);
-        if (inputs.Count != formula.Inputs.Count)
+        if (allInputs.Count != formula.Inputs.Count)
         {
             throw new ArgumentException(
-                $"Formula '{formula.Id}' has {formula.Inputs.Count} symbols, but {inputs.Count} numbers were given.",
+                $"Formula '{formula.Id}' has {formula.Inputs.Count} symbols, but {allInputs.Count} numbers were given.",
                 nameof(inputs));
         }
 
         this.Formula = formula;
-        this.Inputs = inputs;
+        this.Inputs = allInputs;
         this.Result = result;
     }
 

@@ -10,12 +10,11 @@ public sealed record Workings
     /// <param name="title">What was worked out.</param>
     /// <param name="steps">The steps in order.</param>
     /// <exception cref="ArgumentException">The title is empty.</exception>
-    public Workings(string title, ValueList<WorkingStep> steps)
+    public Workings(string title, IEnumerable<WorkingStep> steps)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
-        ArgumentNullException.ThrowIfNull(steps);
         this.Title = title;
-        this.Steps = steps;
+        this.Steps = steps.Listed();
     }
 
     /// <summary>What was worked out.</summary>

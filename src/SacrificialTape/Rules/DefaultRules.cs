@@ -20,7 +20,7 @@ internal static partial class DefaultRules
         Maximum(RuleIds.MaximumSpiralAngle, "Angle between strip and circumference", 30, TradeUnit.Degree, Severity.Warning,
             Basis.Judgement("a steep strip is hard to keep on its line and its level turns leave gaps; calibrate with a trial wrap"),
             "Take a narrower strip or rings."),
-        Maximum(RuleIds.MaximumStripWidthOnHead, "Strip width on a wrapping head", 150, TradeUnit.Millimeter, Severity.Warning,
+        Maximum(RuleIds.MaximumStripWidthOnWrappingHead, "Strip width on a wrapping head", 150, TradeUnit.Millimeter, Severity.Warning,
             Basis.CommonPractice("a limit of the tool: replace it by your own tool's"), "Take a narrower strip or wrap by hand."),
         Maximum(RuleIds.MaximumPucker, "Pucker of the strip's edge on the outside of a curve", 1, TradeUnit.Percent, Severity.Warning,
             Basis.Judgement("foil wrinkles long before it tears; calibrate with a trial wrap"), "Take a narrower strip."),

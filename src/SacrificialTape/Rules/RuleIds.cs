@@ -13,7 +13,7 @@ public static partial class RuleIds
     public const string MaximumSpiralAngle = "lay.spiral-angle.maximum";
 
     /// <summary>Widest strip on a wrapping head.</summary>
-    public const string MaximumStripWidthOnHead = "lay.wrapping-head.strip-width.maximum";
+    public const string MaximumStripWidthOnWrappingHead = "lay.wrapping-head.strip-width.maximum";
 
     /// <summary>Most pucker of a strip's edge on the outside of a curve.</summary>
     public const string MaximumPucker = "lay.pucker.maximum";

@@ -18,12 +18,12 @@ public sealed record AnodeMass : IHasWorkings
     private readonly StoredNumber efficiency;
 
     /// <summary>By practical capacity: W = 8760 I t/(u Q).</summary>
-    /// <param name="mean">Current on the mean.</param>
-    /// <param name="life">The life.</param>
     /// <param name="capacity">The practical capacity.</param>
     /// <param name="usable">Utilisation.</param>
+    /// <param name="mean">Current on the mean.</param>
+    /// <param name="life">The life.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public AnodeMass(ElectricCurrent mean, Duration life, PracticalCapacity capacity, Utilisation usable)
+    public AnodeMass(PracticalCapacity capacity, Utilisation usable, ElectricCurrent mean, Duration life)
         : this(mean, life, usable)
     {
         ArgumentNullException.ThrowIfNull(capacity);
@@ -50,14 +50,14 @@ public sealed record AnodeMass : IHasWorkings
     public Mass Mass => UnitConversions.FromKilograms(this.Solve(default(NoSteps)));
 
     /// <summary>By consumption: W = t S I/(eta u), for anodes of any metal.</summary>
-    /// <param name="mean">Current on the mean.</param>
-    /// <param name="life">The life.</param>
     /// <param name="theoretical">Consumption at full efficiency.</param>
     /// <param name="efficiency">Efficiency; 1 where the consumption already contains it.</param>
     /// <param name="usable">Utilisation; 1 where the form has none.</param>
+    /// <param name="mean">Current on the mean.</param>
+    /// <param name="life">The life.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static AnodeMass ByConsumption(
-        ElectricCurrent mean, Duration life, AnodeConsumption theoretical, CurrentEfficiency efficiency, Utilisation usable) =>
+        AnodeConsumption theoretical, CurrentEfficiency efficiency, Utilisation usable, ElectricCurrent mean, Duration life) =>
         new(mean, life, theoretical, efficiency, usable);
 
     /// <inheritdoc/>

@@ -18,7 +18,7 @@ public sealed record DuplexLife : IHasWorkings
     /// <param name="factors">At least one; left out: all that are published.</param>
     /// <exception cref="ArgumentOutOfRangeException">The latest end is before the earliest.</exception>
     /// <exception cref="ArgumentException">There is no factor.</exception>
-    public DuplexLife(Lifetime zincEarliest, Lifetime zincLatest, PaintFilm paint, ValueList<DuplexFactor>? factors = null)
+    public DuplexLife(Lifetime zincEarliest, Lifetime zincLatest, PaintFilm paint, IEnumerable<DuplexFactor>? factors = null)
     {
         ArgumentNullException.ThrowIfNull(paint);
         if (zincLatest < zincEarliest)
@@ -26,7 +26,7 @@ public sealed record DuplexLife : IHasWorkings
             throw new ArgumentOutOfRangeException(nameof(zincLatest), $"{zincLatest} is before the earliest end, {zincEarliest}.");
         }
 
-        ValueList<DuplexFactor> all = factors ?? DuplexFactor.Published;
+        ValueList<DuplexFactor> all = factors?.Listed() ?? DuplexFactor.Published;
         if (all.Count == 0)
         {
             throw new ArgumentException("A duplex life needs at least one factor.", nameof(factors));

@@ -16,11 +16,11 @@ public sealed record HolidayLife : IHasWorkings
 {
     /// <summary>Estimates a life.</summary>
     /// <param name="foil">The foil.</param>
-    /// <param name="usable">The share of the foil that may be used up.</param>
     /// <param name="feed">How much bare steel the zinc feeds.</param>
     /// <param name="demand">What bare steel draws.</param>
     /// <param name="consumption">How the zinc is used up: with own corrosion apart, or at a practical capacity.</param>
-    public HolidayLife(Foil foil, Utilisation usable, ZincFeed feed, CurrentDemand demand, ZincConsumption consumption)
+    /// <param name="usable">The share of the foil that may be used up.</param>
+    public HolidayLife(Foil foil, ZincFeed feed, CurrentDemand demand, ZincConsumption consumption, Utilisation usable)
     {
         ArgumentNullException.ThrowIfNull(foil);
         ArgumentNullException.ThrowIfNull(feed);
@@ -66,7 +66,7 @@ public sealed record HolidayLife : IHasWorkings
     /// <param name="rules">The rule set.</param>
     /// <param name="required">The life that is required.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
-    public IEnumerable<Finding> Judge(RuleSet rules, Lifetime required, string subject)
+    public IEnumerable<Finding> Judge(Lifetime required, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         if (Shorter(this.Latest, required))

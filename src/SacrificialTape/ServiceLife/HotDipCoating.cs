@@ -52,12 +52,12 @@ public sealed record HotDipCoating
     }
 
     /// <summary>Least thickness of ISO 1461:2009 on parts that are not centrifuged (read as quoted elsewhere).</summary>
-    /// <param name="steel">Thickness of the steel, more than zero.</param>
+    /// <param name="steelThickness">Thickness of the steel, more than zero.</param>
     /// <param name="value">At any one place, or the mean.</param>
     /// <exception cref="ArgumentOutOfRangeException">The thickness is not positive, or there is no such value.</exception>
-    public static HotDipCoating Iso1461(Length steel, HotDipValue value)
+    public static HotDipCoating Iso1461(Length steelThickness, HotDipValue value)
     {
-        double mm = AcceptedRange.Above(0, "mm").Check(UnitConversions.Millimeters(steel), nameof(steel));
+        double mm = AcceptedRange.Above(0, "mm").Check(UnitConversions.Millimeters(steelThickness), nameof(steelThickness));
         if (!Enum.IsDefined(value))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "The standard has a local and a mean thickness.");

@@ -9,5 +9,5 @@ public interface IJudgedLossLaw : ILossLaw
     /// <param name="rules">The rule set.</param>
     /// <param name="longest">The longest life of one layer that was worked out with it.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
-    IEnumerable<Finding> Judge(RuleSet rules, Lifetime longest, string subject);
+    IEnumerable<Finding> Judge(Lifetime longest, RuleSet rules, string subject);
 }

@@ -15,11 +15,11 @@ public sealed record LifeDesign
     private readonly double wanted;
 
     /// <summary>Describes what is wanted.</summary>
+    /// <param name="uncertainty">What is not known for certain.</param>
     /// <param name="required">The life, more than zero and not unlimited.</param>
     /// <param name="confidence">How surely it is to be reached, from 0.000001 to 0.999999.</param>
-    /// <param name="uncertainty">What is not known for certain.</param>
     /// <exception cref="ArgumentOutOfRangeException">Life or confidence is outside its range.</exception>
-    public LifeDesign(Lifetime required, Probability confidence, LifeUncertainty uncertainty)
+    public LifeDesign(LifeUncertainty uncertainty, Lifetime required, Probability confidence)
     {
         ArgumentNullException.ThrowIfNull(uncertainty);
         AcceptedRange.Above(0, "a").Check(required.Years, nameof(required));
@@ -79,11 +79,10 @@ public sealed record LifeDesign
     /// <param name="layersEverywhere">Layers over any spot, 1 to 100.</param>
     /// <returns>Null when none will do.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number of layers is outside its range.</exception>
-    public Foil? ThinnestOf(ValueList<Foil> stocked, int layersEverywhere)
+    public Foil? ThinnestOf(IEnumerable<Foil> stocked, int layersEverywhere)
     {
-        ArgumentNullException.ThrowIfNull(stocked);
         AcceptedRange.Between(1, LifeEstimate.MostLayers, "layers").Check(layersEverywhere);
-        return stocked
+        return stocked.Listed()
             .Where(foil => WithAllowance.AtLeast(
                 new LifeDistribution(foil, layersEverywhere, this.Uncertainty).ChanceOf(this.Required).Fraction, this.wanted))
             .MinBy(static foil => foil.ThicknessMm);

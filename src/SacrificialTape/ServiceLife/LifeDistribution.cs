@@ -80,7 +80,7 @@ public sealed record LifeDistribution : IHasWorkings
     /// <param name="required">The life that is required.</param>
     /// <param name="confidence">How surely it is to be reached.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
-    public IEnumerable<Finding> Judge(RuleSet rules, Lifetime required, Probability confidence, string subject)
+    public IEnumerable<Finding> Judge(Lifetime required, Probability confidence, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         Probability chance = this.ChanceOf(required);

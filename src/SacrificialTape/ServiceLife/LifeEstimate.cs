@@ -43,13 +43,13 @@ public sealed record LifeEstimate : IHasWorkings
     /// <param name="laws">At least one.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number of layers is outside its range.</exception>
     /// <exception cref="ArgumentException">There is no law.</exception>
-    public LifeEstimate(Foil foil, int layersEverywhere, ZincExposure exposure, Utilisation usable, ValueList<ILossLaw> laws)
+    public LifeEstimate(Foil foil, int layersEverywhere, ZincExposure exposure, Utilisation usable, IEnumerable<ILossLaw> laws)
     {
+        ValueList<ILossLaw> allLaws = laws.Listed();
         ArgumentNullException.ThrowIfNull(foil);
         ArgumentNullException.ThrowIfNull(exposure);
-        ArgumentNullException.ThrowIfNull(laws);
         AcceptedRange.Between(0, MostLayers, "layers").Check(layersEverywhere);
-        if (laws.Count == 0)
+        if (allLaws.Count == 0)
         {
             throw new ArgumentException("A life needs at least one loss law.", nameof(laws));
         }
@@ -60,7 +60,7 @@ public sealed record LifeEstimate : IHasWorkings
         this.Usable = usable;
         this.leastUm = new StoredNumber(usable.Fraction * foil.LeastThicknessMm * 1000);
         this.nominalUm = new StoredNumber(usable.Fraction * foil.ThicknessMm * 1000);
-        this.ByLaw = new ValueList<LawLife>(laws.Select(this.Under));
+        this.ByLaw = new ValueList<LawLife>(allLaws.Select(this.Under));
         this.Earliest = this.ByLaw.Min(static life => life.Earliest);
         this.Latest = this.ByLaw.Max(static life => life.Latest);
     }
@@ -94,7 +94,7 @@ public sealed record LifeEstimate : IHasWorkings
     /// <param name="rules">The rule set.</param>
     /// <param name="required">The life that is required.</param>
     /// <param name="subject">How findings name the place, for instance the survey line.</param>
-    public IEnumerable<Finding> Judge(RuleSet rules, Lifetime required, string subject)
+    public IEnumerable<Finding> Judge(Lifetime required, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         Measure? limit = AsMeasure(required);
@@ -157,7 +157,7 @@ public sealed record LifeEstimate : IHasWorkings
         life.IsUnlimited ? null : new Measure(life.Years, TradeUnit.Year);
 
     private IEnumerable<Finding> JudgeLaw(ILossLaw law, RuleSet rules, string subject) => law is IJudgedLossLaw judged
-        ? judged.Judge(rules, law.TimeToLoss(this.Exposure.FirstYear.Lowest, Length.FromMicrometers(this.nominalUm.Bare)), subject)
+        ? judged.Judge(law.TimeToLoss(this.Exposure.FirstYear.Lowest, Length.FromMicrometers(this.nominalUm.Bare)), rules, subject)
         : [];
 
     private LawLife Under(ILossLaw law) => new(

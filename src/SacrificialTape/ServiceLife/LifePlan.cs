@@ -52,21 +52,19 @@ public sealed record LifePlan
     /// <summary>The curve of zinc left, point by point.</summary>
     /// <param name="times">Times since the tape was laid, zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time is negative.</exception>
-    public ValueList<ZincLeftPoint> Curve(ValueList<Duration> times)
+    public ValueList<ZincLeftPoint> Curve(IEnumerable<Duration> times)
     {
-        ArgumentNullException.ThrowIfNull(times);
-        return new(times.Select(time => new ZincLeftPoint(UnitConversions.Years(time), this.LeftAfter(time))));
+        return new(times.Listed().Select(time => new ZincLeftPoint(UnitConversions.Years(time), this.LeftAfter(time))));
     }
 
     /// <summary>Days to look at the tape: the last whole day on which each share is left at least.</summary>
     /// <param name="laid">The day on which it was laid.</param>
     /// <param name="at">Shares at which to look, in any order; which they are is the team's judgement.</param>
     /// <exception cref="ArgumentOutOfRangeException">A day lies beyond the calendar.</exception>
-    public ValueList<DateOnly> Inspections(DateOnly laid, ValueList<ZincShare> at)
+    public ValueList<DateOnly> Inspections(DateOnly laid, IEnumerable<ZincShare> at)
     {
-        ArgumentNullException.ThrowIfNull(at);
         double most = DateOnly.MaxValue.DayNumber - laid.DayNumber;
-        return new(at
+        return new(at.Listed()
             .Select(left => laid.AddDays((int)AcceptedRange.Between(0, most, "d").Noting("the calendar ends there")
                 .Check(WithAllowance.Floor(this.Until(left).Years * UnitConversions.HoursPerYear / 24), nameof(at))))
             .Order());

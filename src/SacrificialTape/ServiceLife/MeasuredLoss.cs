@@ -25,9 +25,9 @@ public sealed record MeasuredLoss : IJudgedLossLaw
     /// Too few points, points that do not rise, a last point before a year, or an end tangent that is flat.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">Not an interpolation or an end.</exception>
-    public MeasuredLoss(ValueList<LossPoint> points, CurveInterpolation interpolation, CurveEnd end, Basis basis)
+    public MeasuredLoss(IEnumerable<LossPoint> points, CurveInterpolation interpolation, CurveEnd end, Basis basis)
     {
-        ArgumentNullException.ThrowIfNull(points);
+        ValueList<LossPoint> allPoints = points.Listed();
         ArgumentNullException.ThrowIfNull(basis);
         if (!Enum.IsDefined(interpolation))
         {
@@ -39,12 +39,12 @@ public sealed record MeasuredLoss : IJudgedLossLaw
             throw new ArgumentOutOfRangeException(nameof(end), end, "Refuse, EndTangent or LastChord.");
         }
 
-        CheckPoints(points, interpolation);
-        this.Points = points;
+        CheckPoints(allPoints, interpolation);
+        this.Points = allPoints;
         this.Interpolation = interpolation;
         this.End = end;
         this.Basis = basis;
-        this.table = LossTable.OfPoints(points, interpolation, end);
+        this.table = LossTable.OfPoints(allPoints, interpolation, end);
         if (this.table.After is 0)
         {
             throw new ArgumentException(
@@ -99,7 +99,7 @@ public sealed record MeasuredLoss : IJudgedLossLaw
     }
 
     /// <inheritdoc/>
-    public IEnumerable<Finding> Judge(RuleSet rules, Lifetime longest, string subject)
+    public IEnumerable<Finding> Judge(Lifetime longest, RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
         double last = this.table.Years[^1];

@@ -23,22 +23,22 @@ public sealed record PiecewiseLoss : ILossLaw
     /// <param name="basis">On what the rates rest.</param>
     /// <exception cref="ArgumentException">There is no name or no period.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The last rate is zero.</exception>
-    public PiecewiseLoss(string name, ValueList<RatePeriod> periods, CorrosionRate afterwards, Basis basis)
+    public PiecewiseLoss(string name, IEnumerable<RatePeriod> periods, CorrosionRate afterwards, Basis basis)
     {
+        ValueList<RatePeriod> allPeriods = periods.Listed();
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        ArgumentNullException.ThrowIfNull(periods);
         ArgumentNullException.ThrowIfNull(basis);
-        if (periods.Count == 0)
+        if (allPeriods.Count == 0)
         {
             throw new ArgumentException("Piecewise rates need at least one period; for one rate alone there is the linear law.", nameof(periods));
         }
 
         AcceptedRange.Above(0, "um/a").Check(afterwards.MicrometersPerYear, nameof(afterwards));
         this.Name = name;
-        this.Periods = periods;
+        this.Periods = allPeriods;
         this.Afterwards = afterwards;
         this.Basis = basis;
-        this.table = LossTable.OfPeriods(periods, afterwards.MicrometersPerYear);
+        this.table = LossTable.OfPeriods(allPeriods, afterwards.MicrometersPerYear);
     }
 
     /// <summary>

@@ -43,10 +43,10 @@ public sealed record DewPointMargin : IHasWorkings
     /// <summary>Holds the margin against the rules.</summary>
     /// <param name="rules">The rule set.</param>
     /// <param name="subject">How findings name the place.</param>
-    public Finding? Judge(RuleSet rules, string subject)
+    public IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        return rules[RuleIds.MinimumDewPointMargin].Judge(new Measure(this.MarginK(default(NoSteps)), TradeUnit.Kelvin), subject);
+        return rules[RuleIds.MinimumDewPointMargin].Judge(new Measure(this.MarginK(default(NoSteps)), TradeUnit.Kelvin), subject) is { } finding ? [finding] : [];
     }
 
     /// <inheritdoc/>

@@ -41,11 +41,12 @@ public sealed record SurfaceReading
         CleaningGrade? cleaning = null,
         FlashRust? flashRust = null,
         DustRating? dust = null,
-        ValueList<SurfaceResidue>? residues = null,
+        IEnumerable<SurfaceResidue>? residues = null,
         AreaDensity? salts = null,
         SurfaceProfile? profile = null,
         PaintSoundness? paint = null)
     {
+        ValueList<SurfaceResidue>? allResidues = residues?.Listed();
         this.Air = air;
         this.surface = Stored(surfaceTemperature, nameof(surfaceTemperature));
         this.service = Stored(serviceTemperature, nameof(serviceTemperature));
@@ -55,8 +56,8 @@ public sealed record SurfaceReading
         this.Cleaning = Known(cleaning, nameof(cleaning));
         this.FlashRust = Known(flashRust, nameof(flashRust));
         this.Dust = dust;
-        this.Residues = residues;
-        foreach (SurfaceResidue residue in residues ?? [])
+        this.Residues = allResidues;
+        foreach (SurfaceResidue residue in allResidues ?? [])
         {
             _ = Known<SurfaceResidue>(residue, nameof(residues));
         }

@@ -20,8 +20,8 @@ public sealed record AnnularPanel : Panel
     /// <param name="openings">Openings to be left out besides the hole; none unless stated.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or an opening is larger than the ring is wide.</exception>
     /// <exception cref="ArgumentException">An opening does not fit; openings overlap or leave nothing of the ring.</exception>
-    public AnnularPanel(Length outsideDiameter, Length insideDiameter, ValueList<PanelOpening>? openings = null)
-        : base(openings)
+    public AnnularPanel(Length outsideDiameter, Length insideDiameter, IEnumerable<PanelOpening>? openings = null)
+        : base(openings?.Listed())
     {
         double outside = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         this.outsideMm = new StoredNumber(outside);

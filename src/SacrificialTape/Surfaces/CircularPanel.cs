@@ -15,8 +15,8 @@ public sealed record CircularPanel : Panel
     /// <param name="openings">Openings to be left out; none unless stated.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or an opening is larger than the disc.</exception>
     /// <exception cref="ArgumentException">Openings lie outside the disc, overlap or leave nothing of it.</exception>
-    public CircularPanel(Length diameter, ValueList<PanelOpening>? openings = null)
-        : base(openings)
+    public CircularPanel(Length diameter, IEnumerable<PanelOpening>? openings = null)
+        : base(openings?.Listed())
     {
         this.diameterMm = new StoredNumber(FittingRanges.LargeDiameterMm(diameter, nameof(diameter)));
         this.CheckOpenings(nameof(openings));

@@ -9,7 +9,7 @@ namespace SacrificialTape.Surfaces;
 /// use. The standard allows 2 mm on these lengths up to NPS 24: a fitting that stands there is better measured. Sizes are
 /// those of ASME B36.10M; a size under another standard is refused.
 /// </remarks>
-public static class FittingSizes
+internal static class FittingSizes
 {
     /// <summary>On what the length of a reducer rests.</summary>
     public static Basis ReducerBasis => FittingSources.Reducers;

@@ -20,24 +20,24 @@ public sealed record InterruptedPipe : Surface
     /// <param name="bands">At least one; no spots.</param>
     /// <exception cref="ArgumentOutOfRangeException">The bands with their margins are not shorter than the pipe.</exception>
     /// <exception cref="ArgumentException">There is no band, one is a spot, only some have places, or a place does not fit.</exception>
-    public InterruptedPipe(StraightPipe pipe, ValueList<StayClear> bands)
+    public InterruptedPipe(StraightPipe pipe, IEnumerable<StayClear> bands)
     {
+        ValueList<StayClear> allBands = bands.Listed();
         ArgumentNullException.ThrowIfNull(pipe);
-        ArgumentNullException.ThrowIfNull(bands);
-        if (bands.Count == 0)
+        if (allBands.Count == 0)
         {
             throw new ArgumentException("There is no band: lay the pipe as it is.", nameof(bands));
         }
 
-        if (bands.FirstOrDefault(static one => !one.IsBand) is { } spot)
+        if (allBands.FirstOrDefault(static one => !one.IsBand) is { } spot)
         {
             throw new ArgumentException($"Not a band: {spot}. State spots on the survey line.", nameof(bands));
         }
 
         this.Pipe = pipe;
-        this.Bands = bands;
+        this.Bands = allBands;
         double clear = 0;
-        foreach (StayClear band in bands)
+        foreach (StayClear band in allBands)
         {
             clear = StayClearKernel.AllBandsMm(clear, band.BandMm, default(NoSteps));
         }
@@ -48,8 +48,8 @@ public sealed record InterruptedPipe : Surface
         }
 
         this.bandsMm = new StoredNumber(clear);
-        int placed = bands.Count(static band => band.IsPlaced);
-        if (placed != 0 && placed != bands.Count)
+        int placed = allBands.Count(static band => band.IsPlaced);
+        if (placed != 0 && placed != allBands.Count)
         {
             throw new ArgumentException("Some bands have a place and some have none: state all places, or none for equal spans.", nameof(bands));
         }

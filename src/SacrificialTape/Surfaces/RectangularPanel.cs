@@ -17,8 +17,8 @@ public sealed record RectangularPanel : Panel
     /// <param name="openings">Openings to be left out; none unless stated.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or an opening is larger than the panel.</exception>
     /// <exception cref="ArgumentException">Openings lie outside the panel, overlap or leave nothing of it.</exception>
-    public RectangularPanel(Length width, Length height, ValueList<PanelOpening>? openings = null)
-        : base(openings)
+    public RectangularPanel(Length width, Length height, IEnumerable<PanelOpening>? openings = null)
+        : base(openings?.Listed())
     {
         this.widthMm = new StoredNumber(FittingRanges.SideMm(width, nameof(width)));
         this.heightMm = new StoredNumber(FittingRanges.SideMm(height, nameof(height)));

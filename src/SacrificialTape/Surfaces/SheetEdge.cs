@@ -89,7 +89,7 @@ public sealed record SheetEdge : Surface
     /// <param name="frontReach">Width of the band on the front, at most half the shorter side.</param>
     /// <param name="backReach">Width of the band on the back, at most half the shorter side.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or a reach is larger than the sheet has room for.</exception>
-    public static SheetEdge RoundRectangle(Length width, Length height, Length thickness, Length frontReach, Length backReach)
+    public static SheetEdge AroundRectangle(Length width, Length height, Length thickness, Length frontReach, Length backReach)
     {
         double w = FittingRanges.DiameterMm(width, nameof(width));
         double h = FittingRanges.DiameterMm(height, nameof(height));

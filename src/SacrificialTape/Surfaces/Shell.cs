@@ -22,14 +22,15 @@ public sealed record Shell : Surface
     /// <param name="openings">Openings to be left out; none unless stated.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or an opening does not fit.</exception>
     /// <exception cref="ArgumentException">The openings leave nothing of the shell.</exception>
-    public Shell(Length outsideDiameter, Length length, ShellAxis axis, ValueList<ShellOpening>? openings = null)
+    public Shell(Length outsideDiameter, Length length, ShellAxis axis, IEnumerable<ShellOpening>? openings = null)
     {
+        ValueList<ShellOpening>? allOpenings = openings?.Listed();
         double diameter = FittingRanges.LargeDiameterMm(outsideDiameter, nameof(outsideDiameter));
         double height = FittingRanges.ExtentMm(length, nameof(length));
         this.diameterMm = new StoredNumber(diameter);
         this.lengthMm = new StoredNumber(height);
         this.Axis = Enum.IsDefined(axis) ? axis : throw new ArgumentOutOfRangeException(nameof(axis), axis, "Not an axis known here.");
-        this.Openings = openings ?? ValueList<ShellOpening>.Empty;
+        this.Openings = allOpenings ?? ValueList<ShellOpening>.Empty;
         foreach (ShellOpening opening in this.Openings)
         {
             _ = FittingRanges.Within(opening.AlongMm, 1, height, nameof(openings));

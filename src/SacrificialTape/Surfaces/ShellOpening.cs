@@ -29,10 +29,10 @@ public sealed record ShellOpening
     public bool IsRound { get; }
 
     /// <summary>Extent along the shell; the diameter of a round one.</summary>
-    public Length Along => Length.FromMillimeters(this.AlongMm);
+    public Length ExtentAlong => Length.FromMillimeters(this.AlongMm);
 
     /// <summary>Extent round the shell, on the steel; the diameter of a round one.</summary>
-    public Length Around => Length.FromMillimeters(this.AroundMm);
+    public Length ExtentAround => Length.FromMillimeters(this.AroundMm);
 
     /// <summary>How many of them.</summary>
     public int Count { get; }

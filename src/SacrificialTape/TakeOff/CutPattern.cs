@@ -11,13 +11,13 @@ namespace SacrificialTape.TakeOff;
 public sealed record CutPattern
 {
     /// <summary>Describes a pattern of whole pieces.</summary>
-    /// <param name="roll">Length of the roll.</param>
+    /// <param name="rollLength">Length of the roll.</param>
     /// <param name="pieces">The pieces cut from it.</param>
     /// <param name="times">How many rolls are cut up this way.</param>
     /// <exception cref="ArgumentException">The pieces are longer than the roll.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public CutPattern(Length roll, ValueList<CutPiece> pieces, long times)
-        : this(CutPiece.WholeUm(roll, nameof(roll)), Given(pieces), ValueList<CutPiece>.Empty, 0, times)
+    public CutPattern(Length rollLength, IEnumerable<CutPiece> pieces, long times)
+        : this(CutPiece.WholeUm(rollLength, nameof(rollLength)), Given(pieces.Listed()), ValueList<CutPiece>.Empty, 0, times)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(times, 1);
         if (this.RemnantUm < 0)
@@ -43,7 +43,7 @@ public sealed record CutPattern
     }
 
     /// <summary>Length of the roll.</summary>
-    public Length Roll => Length.FromMicrometers(this.RollUm);
+    public Length RollLength => Length.FromMicrometers(this.RollUm);
 
     /// <summary>The whole pieces, longest first.</summary>
     public ValueList<CutPiece> Pieces { get; }

@@ -36,7 +36,7 @@ public sealed record CutPlan : IHasWorkings
     }
 
     /// <summary>Length of a roll.</summary>
-    public Length Roll => Length.FromMicrometers(this.RollUm);
+    public Length RollLength => Length.FromMicrometers(this.RollUm);
 
     /// <summary>The shortest offcut worth keeping.</summary>
     public Length ShortestPiece => Length.FromMicrometers(this.ShortestUm);
@@ -70,13 +70,13 @@ public sealed record CutPlan : IHasWorkings
 
     /// <summary>Plans the cutting of whole pieces.</summary>
     /// <param name="pieces">The pieces, in any order.</param>
-    /// <param name="roll">Length of a roll.</param>
+    /// <param name="rollLength">Length of a roll.</param>
     /// <param name="shortestPiece">The shortest offcut worth keeping, more than 0.</param>
     /// <exception cref="ArgumentException">A piece is longer than the roll.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static CutPlan Of(IEnumerable<CutPiece> pieces, Length roll, Length shortestPiece)
+    public static CutPlan Of(IEnumerable<CutPiece> pieces, Length rollLength, Length shortestPiece)
     {
-        PieceSizes sizes = Sizes(pieces, roll);
+        PieceSizes sizes = Sizes(pieces, rollLength);
         WholePieceBound bound = WholePieceBound.Of(sizes);
         List<PackedRolls> fewest = WholePiecePlans.Of(sizes, bound).MinBy(static plan => plan.Sum(static group => group.Rolls))!;
         var tally = new PatternTally(sizes.RollUm);
@@ -90,16 +90,16 @@ public sealed record CutPlan : IHasWorkings
 
     /// <summary>Takes over a plan made elsewhere, by a solver or by hand, after checking that it cuts what is asked.</summary>
     /// <param name="pieces">The pieces asked for, in any order.</param>
-    /// <param name="roll">Length of a roll.</param>
+    /// <param name="rollLength">Length of a roll.</param>
     /// <param name="shortestPiece">The shortest offcut worth keeping, more than 0.</param>
     /// <param name="patterns">How the rolls are cut up.</param>
     /// <exception cref="ArgumentException">The patterns cut other pieces, or from other rolls; or a piece is longer than the roll.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public static CutPlan FromPatterns(
-        IEnumerable<CutPiece> pieces, Length roll, Length shortestPiece, IEnumerable<CutPattern> patterns)
+        IEnumerable<CutPiece> pieces, Length rollLength, Length shortestPiece, IEnumerable<CutPattern> patterns)
     {
         ArgumentNullException.ThrowIfNull(patterns);
-        PieceSizes sizes = Sizes(pieces, roll);
+        PieceSizes sizes = Sizes(pieces, rollLength);
         ValueList<CutPattern> all = new(patterns);
         if (all.FirstOrDefault(pattern => pattern.RollUm != sizes.RollUm) is { } other)
         {
@@ -149,10 +149,10 @@ public sealed record CutPlan : IHasWorkings
             : whole;
     }
 
-    private static PieceSizes Sizes(IEnumerable<CutPiece> pieces, Length roll)
+    private static PieceSizes Sizes(IEnumerable<CutPiece> pieces, Length rollLength)
     {
         ArgumentNullException.ThrowIfNull(pieces);
-        long rollUm = CutPiece.WholeUm(roll, nameof(roll));
+        long rollUm = CutPiece.WholeUm(rollLength, nameof(rollLength));
         var sizes = new PieceSizes(rollUm, pieces.Select(static piece => (piece.LengthUm, piece.Count)));
         return sizes.Sizes.Length > 0 && sizes.Sizes[0].LengthUm > rollUm
             ? throw new ArgumentException(

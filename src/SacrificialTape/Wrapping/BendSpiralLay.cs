@@ -185,7 +185,7 @@ public sealed record BendSpiralLay : ILay
         double width = this.Stock.WidthMm;
         double tube = this.Bend.DiameterMm / 2;
         double radius = this.Bend.RadiusMm;
-        SpiralSolution straight = SpiralKernel.Solve(this.Bend.DiameterMm, width, LapConvention.AcrossStrip, this.askedLapMm.Bare, steps);
+        SpiralSolution straight = SpiralKernel.Solve(this.Bend.DiameterMm, width, LapConvention.TrueLap, this.askedLapMm.Bare, steps);
         double arc = BendKernel.OutsideArcMm(this.Bend.DiameterMm, radius, this.Bend.AngleDegrees, steps);
         double turns = BendSpiralKernel.Turns(arc, straight.AdvanceMm, steps);
         double outside = BendSpiralKernel.OutsideAdvanceMm(arc, turns, steps);

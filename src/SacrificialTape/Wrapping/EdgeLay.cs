@@ -121,8 +121,8 @@ public sealed record EdgeLay : ILay, IFolds
     /// <param name="choices">Lap at corners and ends, wander, passes, method; left out: those of the default rule set.</param>
     /// <exception cref="ArgumentException">The sides are not as many as the corners make, or do not add up to the edge.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The strip is too narrow to go round the edge, or for a patch.</exception>
-    public static EdgeLay OfSheet(SheetEdge edge, StripStock stock, ValueList<Length>? sides = null, LayChoices? choices = null) =>
-        new(EdgePlan.Of(edge, sides), stock, choices);
+    public static EdgeLay OfSheet(SheetEdge edge, StripStock stock, IEnumerable<Length>? sides = null, LayChoices? choices = null) =>
+        new(EdgePlan.Of(edge, sides?.Listed()), stock, choices);
 
     /// <summary>Lays the rim of an opening.</summary>
     /// <param name="opening">The opening.</param>

@@ -119,10 +119,10 @@ public sealed record FlangeLay : ILay
             $"Lay {this.RimRings} ring(s) on the rim, a new one every {this.Stock.WidthMm - this.rimLapMm.Bare:0.0} mm, each lapped {this.Choices.EndLapMm:0.#} mm on itself, the free end facing down on the side; trim at both edges and leave the gap of the joint open. ");
 
     /// <summary>Where each piece of one pass lies on the back, strip by strip.</summary>
-    public IEnumerable<StripPlace> BackPlaces() => this.Places(this.Back, this.BackStrips, this.backLapMm.Bare);
+    internal IEnumerable<StripPlace> BackPlaces() => this.Places(this.Back, this.BackStrips, this.backLapMm.Bare);
 
     /// <summary>Where each piece of one pass lies on the front, strip by strip.</summary>
-    public IEnumerable<StripPlace> FrontPlaces() => this.Places(this.Front, this.FrontStrips, this.frontLapMm.Bare);
+    internal IEnumerable<StripPlace> FrontPlaces() => this.Places(this.Front, this.FrontStrips, this.frontLapMm.Bare);
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)

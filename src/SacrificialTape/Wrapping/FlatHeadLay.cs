@@ -100,7 +100,7 @@ public sealed record FlatHeadLay : ILay
             $"Lay {this.RimRings} ring(s) on the straight flange, a new one every {this.Stock.WidthMm - this.rimLapMm.Bare:0.0} mm from the seam to the edge, each lapped {this.Choices.EndLapMm:0.#} mm on itself, the free end facing down on the side; trim what stands over. ");
 
     /// <summary>Where each piece of one pass lies on the face, strip by strip.</summary>
-    public IEnumerable<StripPlace> FacePlaces() =>
+    internal IEnumerable<StripPlace> FacePlaces() =>
         from band in FaceKernel.Bands(Face.Disc(this.Head.OutsideDiameterMm), this.FaceStrips, this.Stock.WidthMm, this.faceLapMm.Bare)
         from piece in band.Pieces
         select new StripPlace(piece.From, piece.To, band.LowMm);

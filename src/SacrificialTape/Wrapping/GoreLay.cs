@@ -76,7 +76,7 @@ public sealed record GoreLay : RevolvedLay
         ArgumentNullException.ThrowIfNull(rules);
         Finding?[] judged =
         [
-            rules[RuleIds.MinimumLap].Judge(Measure.Of(this.LeastLap), subject),
+            rules[RuleIds.MinimumLap].Judge(Measure.Of(this.SmallestLap), subject),
             rules[RuleIds.MaximumPucker].Judge(new Measure(this.Pucker.Fraction * 100, TradeUnit.Percent), subject),
         ];
         return judged.OfType<Finding>();

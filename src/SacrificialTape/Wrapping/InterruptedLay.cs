@@ -21,32 +21,32 @@ public sealed record InterruptedLay : ILay
     /// <param name="spans">A lay for each span, in their order, on the pipe of that span.</param>
     /// <exception cref="ArgumentException">The lays are not one for each span, not on its pipe, or not of one stock.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are more than 2,147,483,647 like strips.</exception>
-    public InterruptedLay(InterruptedPipe pipe, ValueList<ILay> spans)
+    public InterruptedLay(InterruptedPipe pipe, IEnumerable<ILay> spans)
     {
+        ValueList<ILay> allSpans = spans.Listed();
         ArgumentNullException.ThrowIfNull(pipe);
-        ArgumentNullException.ThrowIfNull(spans);
-        if (spans.Count != pipe.Spans.Count)
+        if (allSpans.Count != pipe.Spans.Count)
         {
-            throw new ArgumentException($"The pipe has {pipe.Spans.Count} span(s), but {spans.Count} lay(s) are given.", nameof(spans));
+            throw new ArgumentException($"The pipe has {pipe.Spans.Count} span(s), but {allSpans.Count} lay(s) are given.", nameof(spans));
         }
 
-        for (int i = 0; i < spans.Count; i++)
+        for (int i = 0; i < allSpans.Count; i++)
         {
-            if (!spans[i].Surface.Equals(pipe.Spans[i].Pipe))
+            if (!allSpans[i].Surface.Equals(pipe.Spans[i].Pipe))
             {
-                throw new ArgumentException($"Lay {i + 1} is on {spans[i].Surface}, the span on {pipe.Spans[i].Pipe}.", nameof(spans));
+                throw new ArgumentException($"Lay {i + 1} is on {allSpans[i].Surface}, the span on {pipe.Spans[i].Pipe}.", nameof(spans));
             }
 
-            if (!spans[i].Stock.Equals(spans[0].Stock))
+            if (!allSpans[i].Stock.Equals(allSpans[0].Stock))
             {
-                throw new ArgumentException($"Lay {i + 1} is of {spans[i].Stock}, the first of {spans[0].Stock}.", nameof(spans));
+                throw new ArgumentException($"Lay {i + 1} is of {allSpans[i].Stock}, the first of {allSpans[0].Stock}.", nameof(spans));
             }
         }
 
         this.pipe = pipe;
-        this.Spans = spans;
-        this.Strips = Gather(spans);
-        this.LayersEverywhere = spans.Min(static lay => lay.LayersEverywhere);
+        this.Spans = allSpans;
+        this.Strips = Gather(allSpans);
+        this.LayersEverywhere = allSpans.Min(static lay => lay.LayersEverywhere);
     }
 
     /// <summary>The pipe with its bands.</summary>

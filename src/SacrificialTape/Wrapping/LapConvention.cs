@@ -4,13 +4,13 @@ namespace SacrificialTape.Wrapping;
 public enum LapConvention
 {
     /// <summary>Across the strip: the true lap, what a rule laid square over the edge shows.</summary>
-    AcrossStrip = 0,
+    TrueLap = 0,
 
     /// <summary>Along the pipe's axis, from edge to edge: the true lap is smaller.</summary>
-    AlongPipe,
+    LapAlongPipe,
 
     /// <summary>By two marks on the pipe, strip width less lap apart: the true lap is larger.</summary>
-    BetweenMarks,
+    LapBetweenMarks,
 
     /// <summary>By the advance itself: the distance between the marks.</summary>
     Advance,

@@ -88,7 +88,7 @@ public sealed record LatitudeRingLay : RevolvedLay
         ArgumentNullException.ThrowIfNull(rules);
         Finding?[] judged =
         [
-            this.Rings > 1 || this.Closes ? rules[RuleIds.MinimumLap].Judge(Measure.Of(this.LeastLap), subject) : null,
+            this.Rings > 1 || this.Closes ? rules[RuleIds.MinimumLap].Judge(Measure.Of(this.SmallestLap), subject) : null,
             rules[RuleIds.MinimumEndLap].Judge(Measure.Of(this.Choices.EndLap), subject),
             rules[RuleIds.MaximumPucker].Judge(new Measure(this.Pucker.Fraction * 100, TradeUnit.Percent), subject),
             rules[RuleIds.MaximumStretch].Judge(new Measure(this.stretch.Bare * 100, TradeUnit.Percent), subject),

@@ -20,14 +20,14 @@ public sealed record MeridianStripLay : RevolvedLay
     /// <param name="surface">A dished or conical head, a cap, a concentric reducer, or a tapered column without base plate.</param>
     /// <param name="stock">The strip, for the disc too.</param>
     /// <param name="leastLap">The least lap between neighbours; zero or more, less than the strip is wide.</param>
-    /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
     /// <param name="stages">How many times every second strip stops; left out: as often as takes the least tape.</param>
+    /// <param name="choices">End lap, wander, passes, method; left out: those of the default rule set.</param>
     /// <exception cref="ArgumentException">The surface is not one of those.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// The lap is negative or not less than the strip is wide, takes over 100 million strips, the strip is so wide that the
     /// disc on the crown would not lie on the dish, or the stages would leave fewer than three strips.
     /// </exception>
-    public MeridianStripLay(Surface surface, StripStock stock, Length leastLap, LayChoices? choices = null, int? stages = null)
+    public MeridianStripLay(Surface surface, StripStock stock, Length leastLap, int? stages = null, LayChoices? choices = null)
         : this(RevolvedInput.Accept(surface, stock, leastLap, choices), stages)
     {
     }
@@ -76,7 +76,7 @@ public sealed record MeridianStripLay : RevolvedLay
         ArgumentNullException.ThrowIfNull(rules);
         Finding?[] judged =
         [
-            rules[RuleIds.MinimumLap].Judge(Measure.Of(this.LeastLap), subject),
+            rules[RuleIds.MinimumLap].Judge(Measure.Of(this.SmallestLap), subject),
             this.Lengths.Count > 1 ? rules[RuleIds.MinimumEndLap].Judge(Measure.Of(this.Choices.EndLap), subject) : null,
             rules[RuleIds.MaximumPucker].Judge(new Measure(this.Pucker.Fraction * 100, TradeUnit.Percent), subject),
         ];

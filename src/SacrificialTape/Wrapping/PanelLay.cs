@@ -127,7 +127,7 @@ public sealed record PanelLay : ILay, IPlacedStrips
         new PanelLay(panel, stock, PanelDirection.AlongHeight, leastLap, choices));
 
     /// <summary>Where each piece of one pass lies, strip by strip.</summary>
-    public IEnumerable<StripPlace> Places() =>
+    internal IEnumerable<StripPlace> Places() =>
         from band in FaceKernel.Bands(Face.Of(this.Panel, this.Direction), this.SideBySide, this.Stock.WidthMm, this.lapMm.Bare)
         from piece in band.Pieces
         select new StripPlace(piece.From, piece.To, band.LowMm);

@@ -74,13 +74,13 @@ public sealed record PlacedStrip
     public Length FromAlong => Length.FromMillimeters(this.FromAlongMm);
 
     /// <summary>How far it reaches along the surface at any one place around.</summary>
-    public Length Along => Length.FromMillimeters(this.AlongMm);
+    public Length ExtentAlong => Length.FromMillimeters(this.AlongMm);
 
     /// <summary>Where it begins around the surface.</summary>
     public Length FromAround => Length.FromMillimeters(this.FromAroundMm);
 
     /// <summary>How far it reaches around the surface.</summary>
-    public Length Around => Length.FromMillimeters(this.AroundMm);
+    public Length ExtentAround => Length.FromMillimeters(this.AroundMm);
 
     /// <summary>How far it moves along the surface from its beginning around to its end.</summary>
     public Length Lean => Length.FromMillimeters(this.LeanMm);

@@ -49,7 +49,7 @@ public abstract record RevolvedLay : ILay
     public LayChoices Choices { get; }
 
     /// <summary>The lap that was asked for.</summary>
-    public Length AskedLap => Length.FromMillimeters(this.askedLapMm.Bare);
+    public Length LeastLap => Length.FromMillimeters(this.askedLapMm.Bare);
 
     /// <summary>Lap between neighbours, made equal: of strips at the low edge, of gores and rings everywhere.</summary>
     [BasisOf(typeof(RevolvedFormulas), nameof(RevolvedFormulas.GoreLap))]
@@ -59,7 +59,7 @@ public abstract record RevolvedLay : ILay
 
     /// <summary>The least lap anywhere, under the disc on the crown and where strips stop included.</summary>
     [BasisOf(typeof(RevolvedFormulas), nameof(RevolvedFormulas.LeastLap))]
-    public Length LeastLap => Length.FromMillimeters(this.LeastLapMm);
+    public Length SmallestLap => Length.FromMillimeters(this.LeastLapMm);
 
     /// <summary>How much too long an edge comes at the worst spot: it puckers.</summary>
     [BasisOf(typeof(RevolvedFormulas), nameof(RevolvedFormulas.MostPucker))]

@@ -101,14 +101,14 @@ public sealed record SectionLay : ILay, IFolds
     public LayChoices Choices { get; }
 
     /// <summary>The lap that was asked for.</summary>
-    public Length AskedLap => Length.FromMillimeters(this.askedLapMm.Bare);
+    public Length LeastLap => Length.FromMillimeters(this.askedLapMm.Bare);
 
     /// <summary>How far edges of strips keep away from folds.</summary>
     public Length FoldClearance => Length.FromMillimeters(this.clearanceMm.Bare);
 
     /// <summary>The least lap that any two neighbours get.</summary>
     [BasisOf(typeof(SectionLayFormulas), nameof(SectionLayFormulas.Lap))]
-    public Length LeastLap => Length.FromMillimeters(this.leastLapMm.Bare);
+    public Length SmallestLap => Length.FromMillimeters(this.leastLapMm.Bare);
 
     /// <summary>Strips side by side in one pass.</summary>
     public int StripsSideBySide => this.Layout.Count;
@@ -151,7 +151,7 @@ public sealed record SectionLay : ILay, IFolds
     public IEnumerable<Finding> Judge(RuleSet rules, string subject)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        if (rules[RuleIds.MinimumLap].Judge(Measure.Of(this.LeastLap), subject) is { } lap)
+        if (rules[RuleIds.MinimumLap].Judge(Measure.Of(this.SmallestLap), subject) is { } lap)
         {
             yield return lap;
         }

@@ -65,7 +65,7 @@ public sealed record SectionRingLay : ILay, IFolds
     public LayChoices Choices { get; }
 
     /// <summary>The lap that was asked for.</summary>
-    public Length AskedLap => Length.FromMillimeters(this.askedLapMm.Bare);
+    public Length LeastLap => Length.FromMillimeters(this.askedLapMm.Bare);
 
     /// <summary>Rings in one pass.</summary>
     public int Rings { get; }

@@ -16,7 +16,7 @@ internal static class SpiralKernel
         where TSteps : struct, IStepRecorder
     {
         double circumference = PipeKernel.CircumferenceMm(diameterMm, steps);
-        SpiralSolution spiral = convention == LapConvention.AcrossStrip
+        SpiralSolution spiral = convention == LapConvention.TrueLap
             ? FromTrueLap(circumference, widthMm, valueMm, steps)
             : FromAdvance(circumference, widthMm, AdvanceMm(circumference, widthMm, convention, valueMm, steps), steps);
         if (TSteps.Records)
@@ -39,7 +39,7 @@ internal static class SpiralKernel
         TLanes circumference = Math.PI * diameterMm;
         TLanes holds = (diameterMm >= 1) & (diameterMm <= 100_000) & (widthMm >= 1) & (widthMm <= 2000)
             & Allowed(circumference, widthMm, convention, valueMm);
-        if (convention == LapConvention.AcrossStrip)
+        if (convention == LapConvention.TrueLap)
         {
             TLanes across = widthMm - valueMm;
             TLanes sine = across / circumference;
@@ -49,7 +49,7 @@ internal static class SpiralKernel
         TLanes advance = convention switch
         {
             LapConvention.Advance => valueMm,
-            LapConvention.BetweenMarks => widthMm - valueMm,
+            LapConvention.LapBetweenMarks => widthMm - valueMm,
             _ => FromLapAlongPipe(circumference, widthMm, valueMm),
         };
         TLanes tangent = advance / circumference;
@@ -98,7 +98,7 @@ internal static class SpiralKernel
             return value;
         }
 
-        if (convention == LapConvention.BetweenMarks)
+        if (convention == LapConvention.LapBetweenMarks)
         {
             double advance = width - value;
             if (TSteps.Records)
@@ -144,8 +144,8 @@ internal static class SpiralKernel
         TLanes lap = (value >= 0) & (value < width);
         return convention switch
         {
-            LapConvention.AcrossStrip => lap & (width - value < circumference),
-            LapConvention.AlongPipe => lap & ((value > 0) | (width < circumference))
+            LapConvention.TrueLap => lap & (width - value < circumference),
+            LapConvention.LapAlongPipe => lap & ((value > 0) | (width < circumference))
                 & WithAllowance.AtMost(width, TLanes.Sqrt((circumference * circumference) + (value * value))),
             _ => lap,
         };

@@ -132,7 +132,7 @@ public sealed record SpiralLay : ILay, IPlacedStrips
         }
 
         if (this.Choices.Method == ApplicationMethod.WrappingHead
-            && rules[RuleIds.MaximumStripWidthOnHead].Judge(Measure.Of(this.Stock.Width), subject) is { } width)
+            && rules[RuleIds.MaximumStripWidthOnWrappingHead].Judge(Measure.Of(this.Stock.Width), subject) is { } width)
         {
             yield return width;
         }

@@ -37,17 +37,17 @@ public readonly record struct SpiralSetting
     /// <summary>By the true lap, measured across the strip.</summary>
     /// <param name="lap">Zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The lap is negative.</exception>
-    public static SpiralSetting FromTrueLap(Length lap) => new(LapConvention.AcrossStrip, CheckLap(lap));
+    public static SpiralSetting FromTrueLap(Length lap) => new(LapConvention.TrueLap, CheckLap(lap));
 
     /// <summary>By the lap measured along the pipe.</summary>
     /// <param name="lap">Zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The lap is negative.</exception>
-    public static SpiralSetting FromLapAlongPipe(Length lap) => new(LapConvention.AlongPipe, CheckLap(lap));
+    public static SpiralSetting FromLapAlongPipe(Length lap) => new(LapConvention.LapAlongPipe, CheckLap(lap));
 
     /// <summary>By two marks on the pipe, strip width less this lap apart; after a turn the same wheel meets the second mark.</summary>
     /// <param name="lap">Zero or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The lap is negative.</exception>
-    public static SpiralSetting FromMarks(Length lap) => new(LapConvention.BetweenMarks, CheckLap(lap));
+    public static SpiralSetting FromLapBetweenMarks(Length lap) => new(LapConvention.LapBetweenMarks, CheckLap(lap));
 
     /// <summary>By the distance between two marks on the pipe.</summary>
     /// <param name="advance">Along the pipe per turn, more than zero.</param>
@@ -60,9 +60,9 @@ public readonly record struct SpiralSetting
     public override string ToString() => this.valueMm.IsSet
         ? this.convention switch
         {
-            LapConvention.AcrossStrip => "true lap ",
-            LapConvention.AlongPipe => "lap along the pipe ",
-            LapConvention.BetweenMarks => "strip width between marks less ",
+            LapConvention.TrueLap => "true lap ",
+            LapConvention.LapAlongPipe => "lap along the pipe ",
+            LapConvention.LapBetweenMarks => "strip width between marks less ",
             _ => "advance ",
         } + MeasureText.Write(this.ValueMm, TradeUnit.Millimeter, 6)
         : "unset";

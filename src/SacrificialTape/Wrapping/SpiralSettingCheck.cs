@@ -45,13 +45,13 @@ internal static class SpiralSettingCheck
                 $"A lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide: the lap must be at least 0 and less than the strip is wide.");
         }
 
-        if (setting.Convention == LapConvention.AcrossStrip && !(widthMm - valueMm < circumference))
+        if (setting.Convention == LapConvention.TrueLap && !(widthMm - valueMm < circumference))
         {
             return string.Create(CultureInfo.InvariantCulture,
                 $"A true lap of {valueMm:0.######} mm on a strip {widthMm:0.######} mm wide advances {widthMm - valueMm:0.######} mm across itself, but the pipe is only {circumference:0.######} mm round: the lap must be more than {widthMm - circumference:0.######} mm.");
         }
 
-        if (setting.Convention == LapConvention.AlongPipe && valueMm == 0 && !(widthMm < circumference))
+        if (setting.Convention == LapConvention.LapAlongPipe && valueMm == 0 && !(widthMm < circumference))
         {
             return string.Create(CultureInfo.InvariantCulture,
                 $"Without a lap along the pipe a strip {widthMm:0.######} mm wide does not go round a pipe {circumference:0.######} mm round: it must be narrower than that.");
@@ -59,7 +59,7 @@ internal static class SpiralSettingCheck
 
         // With a wider strip the strip's edge runs along the pipe faster than any turn can close on it.
         double widest = Math.Sqrt((circumference * circumference) + (valueMm * valueMm));
-        return setting.Convention == LapConvention.AlongPipe && WithAllowance.Above(widthMm, widest)
+        return setting.Convention == LapConvention.LapAlongPipe && WithAllowance.Above(widthMm, widest)
             ? string.Create(CultureInfo.InvariantCulture,
                 $"A lap of {valueMm:0.######} mm along the pipe with a strip {widthMm:0.######} mm wide has no solution on a pipe {circumference:0.######} mm round: the strip may be at most {widest:0.######} mm wide.")
             : null;

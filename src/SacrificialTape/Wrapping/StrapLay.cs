@@ -59,7 +59,7 @@ public sealed record StrapLay : ILay, IFolds
     public LayChoices Choices { get; }
 
     /// <summary>The lap that was asked for.</summary>
-    public Length AskedLap => Length.FromMillimeters(this.askedLapMm.Bare);
+    public Length LeastLap => Length.FromMillimeters(this.askedLapMm.Bare);
 
     /// <summary>Strips side by side on the outer face and the narrow edges.</summary>
     public int OuterStrips { get; }

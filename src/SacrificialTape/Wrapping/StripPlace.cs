@@ -5,7 +5,7 @@ using UnitsNet;
 namespace SacrificialTape.Wrapping;
 
 /// <summary>Where a piece of strip lies on a flat face, measured from the middle of the face.</summary>
-public sealed record StripPlace
+internal sealed record StripPlace
 {
     private readonly StoredNumber beginMm;
     private readonly StoredNumber lengthMm;

@@ -60,10 +60,10 @@ public sealed class Consumptions
         {
             var current = ElectricCurrent.FromAmperes(amperes[i]);
             var time = Duration.FromYears365(years[i]);
-            Ulps.AtMost(2, new AnodeMass(current, time, PracticalCapacity.IsoBuried, Utilisation.FromFraction(0.8)).Mass.Kilograms, mass[i], "mass");
+            Ulps.AtMost(2, new AnodeMass(PracticalCapacity.IsoBuried, Utilisation.FromFraction(0.8), current, time).Mass.Kilograms, mass[i], "mass");
             Ulps.AtMost(
                 2,
-                AnodeMass.ByConsumption(current, time, consumption, efficiency, Utilisation.FromFraction(0.85)).Mass.Kilograms,
+                AnodeMass.ByConsumption(consumption, efficiency, Utilisation.FromFraction(0.85), current, time).Mass.Kilograms,
                 byConsumption[i],
                 "mass by consumption");
             Assert.Equal(

@@ -172,11 +172,11 @@ public sealed class HolidayLives
 
     private static HolidayLife Typed(double foilUm, double demand, ZincConsumption consumption) => new(
         new Foil(Length.FromMicrometers(foilUm)),
-        Utilisation.FromFraction(0.8),
         ZincFeed.BesideMargin(Length.FromMillimeters(5), Length.FromMillimeters(7)),
         CurrentDemand.FromMeasurement(
             ElectricCurrentDensity.FromAmperesPerSquareMeter(demand), ElectricCurrentDensity.FromAmperesPerSquareMeter(demand), "made up"),
-        consumption);
+        consumption,
+        Utilisation.FromFraction(0.8));
 
     private static double[] Spread(int which, int rows, double low, double high) =>
         [.. Enumerable.Range(1, rows).Select(i => low + ((high - low) * (((i + (which * 17)) * 0.6180339887498949) % 1)))];

@@ -77,9 +77,9 @@ public sealed class Spirals
             Length length = Length.FromMillimeters(value);
             return new SpiralGeometry(Length.FromMillimeters(diameter), Length.FromMillimeters(width), convention switch
             {
-                LapConvention.AcrossStrip => SpiralSetting.FromTrueLap(length),
-                LapConvention.AlongPipe => SpiralSetting.FromLapAlongPipe(length),
-                LapConvention.BetweenMarks => SpiralSetting.FromMarks(length),
+                LapConvention.TrueLap => SpiralSetting.FromTrueLap(length),
+                LapConvention.LapAlongPipe => SpiralSetting.FromLapAlongPipe(length),
+                LapConvention.LapBetweenMarks => SpiralSetting.FromLapBetweenMarks(length),
                 _ => SpiralSetting.FromAdvance(length),
             });
         }

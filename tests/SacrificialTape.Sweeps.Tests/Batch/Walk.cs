@@ -98,7 +98,7 @@ public sealed class Walk
         FirstYearRateRows.Zinc(Celsius, Percent, Sulfur, Chloride, rates);
         LifeRows.PowerLaw(Zinc, rates, 0.813, years);
         LifeRows.PowerLaw(Zinc.AsSpan(0, 3), rates.AsSpan(0, 3), rates.AsSpan(3, 3), years.AsSpan(0, 3));
-        SpiralRows.Angle(60.3, Zinc, Wrapping.LapConvention.BetweenMarks, 5, years);
+        SpiralRows.Angle(60.3, Zinc, Wrapping.LapConvention.LapBetweenMarks, 5, years);
         ReachRows.ToMiddleOfGap(0.5, Zinc, 2, -1, -0.65, -0.85, years);
         ContactVoltageRows.Lost(Zinc, 5.9e-8, 0.01, 1, 10, 10, 1000, 100, years);
         LifeFromClimateRows.Zinc(Celsius, Percent, Sulfur, Chloride, Zinc, 0.813, years);

@@ -167,7 +167,7 @@ public sealed class JoinedToSteel
     {
         double length = surface.Length.Millimeters;
         double girth = surface.Girth.Millimeters;
-        double x = Math.Min(Math.Min((a.FromAlong + a.Along).Millimeters, (b.FromAlong + b.Along).Millimeters), length)
+        double x = Math.Min(Math.Min((a.FromAlong + a.ExtentAlong).Millimeters, (b.FromAlong + b.ExtentAlong).Millimeters), length)
             - Math.Max(Math.Max(a.FromAlong.Millimeters, b.FromAlong.Millimeters), 0);
         double best = 0;
         foreach ((double fromA, double longA) in Parts(a, girth))
@@ -190,7 +190,7 @@ public sealed class JoinedToSteel
     private static IEnumerable<(double From, double Long)> Parts(PlacedStrip strip, double girth)
     {
         double from = strip.FromAround.Millimeters;
-        double all = strip.Around.Millimeters;
+        double all = strip.ExtentAround.Millimeters;
         yield return (from, Math.Min(girth, all));
         if (all > girth)
         {

@@ -36,7 +36,7 @@ public sealed class PlacesOfStrips
         Assert.Equal(lay.Strips.Sum(static strip => strip.Count), strips.Count);
         Near.Equal(
             lay.Strips.Sum(static strip => strip.TotalLength.Millimeters),
-            strips.Sum(static strip => (strip.RunsAround ? strip.Around : strip.Along).Millimeters),
+            strips.Sum(static strip => (strip.RunsAround ? strip.ExtentAround : strip.ExtentAlong).Millimeters),
             1e-9,
             absolute: 0.001 * strips.Count);
     }
@@ -47,7 +47,7 @@ public sealed class PlacesOfStrips
         var random = new Random(seed);
         var lay = (SpiralLay)SomeLay(random, 6);
         PlacedStrip strip = lay.PlaceStrips()[0];
-        double length = double.Hypot(strip.Around.Millimeters, strip.Lean.Millimeters);
+        double length = double.Hypot(strip.ExtentAround.Millimeters, strip.Lean.Millimeters);
         Near.Equal(lay.Strips[0].Length.Millimeters, length, 0, absolute: 0.001 + (2 * 100 * Math.Tan(lay.Geometry.Angle.Radians)));
     }
 
@@ -75,14 +75,14 @@ public sealed class PlacesOfStrips
     {
         double girth = surface.Girth.Millimeters;
         double from = strip.FromAround.Millimeters;
-        double around = strip.Around.Millimeters;
+        double around = strip.ExtentAround.Millimeters;
         double slope = strip.Lean.Millimeters / around;
         int turns = surface.IsClosed ? (int)(around / girth) + 2 : 0;
         for (int turn = -1; turn <= turns; turn++)
         {
             double up = y + (surface.IsClosed ? turn * girth : 0) - from;
             double off = x - strip.FromAlong.Millimeters - (slope * up);
-            if (up >= -1e-9 && up <= around + 1e-9 && off >= -1e-9 && off <= strip.Along.Millimeters + 1e-9)
+            if (up >= -1e-9 && up <= around + 1e-9 && off >= -1e-9 && off <= strip.ExtentAlong.Millimeters + 1e-9)
             {
                 return true;
             }

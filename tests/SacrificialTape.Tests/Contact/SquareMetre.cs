@@ -16,18 +16,18 @@ public sealed class SquareMetre
         var least = new LeastBareMetre(layout);
         for (int i = 0; i < 60; i++)
         {
-            double room = surface.IsClosed ? surface.Girth.Millimeters : (surface.Girth - least.Around).Millimeters;
+            double room = surface.IsClosed ? surface.Girth.Millimeters : (surface.Girth - least.ExtentAround).Millimeters;
             double y = random.NextDouble() * room;
 
             // On a bend a square metre reaches the farther along the nearer to the inside it lies.
-            double along = surface.AreaMm2 <= 1e6 ? surface.Length.Millimeters : 1e6 / Factor(surface, y, least.Around.Millimeters);
+            double along = surface.AreaMm2 <= 1e6 ? surface.Length.Millimeters : 1e6 / Factor(surface, y, least.ExtentAround.Millimeters);
             if (along > surface.Length.Millimeters * (1 + 1e-9))
             {
                 continue;
             }
 
             double x = random.NextDouble() * Math.Max(0, surface.Length.Millimeters - along);
-            double ratio = 1e4 * Bare(layout, x, along, y, least.Around.Millimeters) / Math.Min(1e6, surface.AreaMm2);
+            double ratio = 1e4 * Bare(layout, x, along, y, least.ExtentAround.Millimeters) / Math.Min(1e6, surface.AreaMm2);
             Assert.True(least.Ratio.SquareCentimetersPerSquareMeter <= (ratio * 1.002) + 1e-3, $"{least} against {ratio} at {x}, {y}");
         }
     }
@@ -41,7 +41,7 @@ public sealed class SquareMetre
         var least = new LeastBareMetre(layout);
         Assert.True(least.IsExact);
         Near.Equal(least.RatioThere.SquareCentimetersPerSquareMeter, least.Ratio.SquareCentimetersPerSquareMeter, 1e-9, absolute: 1e-9);
-        double bare = Bare(layout, least.FromAlong.Millimeters, least.Along.Millimeters, least.FromAround.Millimeters, least.Around.Millimeters);
+        double bare = Bare(layout, least.FromAlong.Millimeters, least.ExtentAlong.Millimeters, least.FromAround.Millimeters, least.ExtentAround.Millimeters);
         Near.Equal(1e4 * bare / Math.Min(1e6, surface.AreaMm2), least.Ratio.SquareCentimetersPerSquareMeter, 1e-6, absolute: 1e-6);
     }
 

@@ -123,7 +123,7 @@ public sealed class VoltageLost
         // by the whole current of a window.
         double mean = net.Current.Amperes * 1 / contact.Layout.BareArea.SquareCentimeters;
         double lap = 1 / (lay.Lap.Centimeters * pipe.Circumference.Centimeters);
-        double laps = Math.Ceiling(contact.Farthest!.AtMost / (lay.Stock.Width - lay.Lap)) * lap * budget.Current.Amperes;
+        double laps = Math.Ceiling(contact.FindFarthest()!.AtMost / (lay.Stock.Width - lay.Lap)) * lap * budget.Current.Amperes;
         Assert.InRange(net.MostLost.Volts, mean, budget.Lost.Volts + laps);
         Near.Equal(
             budget.Lost.Volts, (budget.InAdhesive + budget.InSpreading + budget.InStrip).Volts, 1e-12);
@@ -172,12 +172,12 @@ public sealed class VoltageLost
     [Fact]
     public void Bad_input_is_refused()
     {
-        Errors.Refused(static () => new FoilSheet(Length.Zero), "left", "0 um");
+        Errors.Refused(static () => new FoilSheet(Length.Zero), "thicknessLeft", "0 um");
         Errors.Refused(static () => new FoilSheet(Mm(0.1), Temperature.FromDegreesCelsius(200)), "temperature", "200 degC");
         Errors.Refused(static () => FoilSheet.OfMetal(Mm(0.1), ElectricResistivity.FromOhmMeters(0)), "resistivity", "0 ohm.m");
         Errors.Refused(static () => new StripPath(Sheet, Mm(0), Mm(1)), "length", "0 mm");
         Errors.Refused(static () => new StripPath(Sheet, Mm(1), Mm(0)), "width", "0 mm");
-        Errors.Refused(static () => new SheetSpread(Sheet, Mm(5), Mm(5)), "far", "5 mm", "the radius of the disc");
+        Errors.Refused(static () => new SheetSpread(Sheet, Mm(5), Mm(5)), "reach", "5 mm", "the radius of the disc");
         Errors.Refused(static () => Joint(0), "resistivity", "0 ohm.cm2");
         Errors.Refused(static () => AdhesiveResistance.FromJoint(ElectricResistance.Zero, Area.FromSquareCentimeters(1), AdhesiveState.Fresh), "resistance", "0 ohm");
         Errors.Refused(static () => new LongJoint(new StripPath(Sheet, Mm(1), Mm(1)), ContactResistivity.FromOhmSquareCentimeters(0)), "adhesive", "0 ohm.cm2");

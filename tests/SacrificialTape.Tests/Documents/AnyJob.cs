@@ -63,7 +63,7 @@ internal static class AnyJob
             windows is null && closed ? new ContactWindows(3, Area.FromSquareCentimeters(0.02 * (1 + random.NextDouble()))) : null,
             random.Next(2) == 0 ? null : Temperature.FromDegreesCelsius(60 * random.NextDouble()),
             random.Next(2) == 0,
-            random.Next(2) == 0 ? Orientation.Horizontal : Orientation.Vertical,
+            random.Next(2) == 0 ? LineOrientation.Horizontal : LineOrientation.Vertical,
             random.Next(2) == 0 ? null : new LineHazards(
                 [SiteHazard.Buried, SiteHazard.CopperCouple], Acidity.FromPh(14 * random.NextDouble()), Pressure.FromMegapascals(300 + random.NextDouble()), VickersHardness.FromHv(200 + random.NextDouble())));
         return new LineNeeds(
@@ -110,7 +110,7 @@ internal static class AnyJob
                 new CouponLoss(Mass.FromGrams(1 + random.NextDouble()), Area.FromSquareCentimeters(100), Duration.FromYears365(1.5), Density.FromGramsPerCubicCentimeter(7.14)), "a coupon")),
             4 => ZincExposure.From(FirstYearRate.FromThicknessLoss(Metal.Zinc, Length.FromMicrometers(1 + random.NextDouble()), Duration.FromYears365(2), "a gauge")),
             5 => ZincExposure.From(FirstYearRate.OfZincIn(WaterKind.TemperateSea)),
-            _ => ZincExposure.From(FirstYearRate.Indoors(IndoorPlace.HumidProduction, Metal.Zinc)),
+            _ => ZincExposure.From(FirstYearRate.Indoors(Metal.Zinc, IndoorPlace.HumidProduction)),
         };
     }
 

@@ -46,9 +46,9 @@ internal static class AnyRecord
         HoldPointReading.OfEnds(random.Next(2) == 0, "D", When(random)),
         HoldPointReading.OfThickness(
             new AcceptanceByReadings(
-                One<AcceptanceRule>(random),
                 Enumerable.Range(0, 1 + random.Next(9)).Select(_ => Length.FromMicrometers(80 + (60 * random.NextDouble()))),
                 Length.FromMicrometers(125),
+                One<AcceptanceRule>(random),
                 rules,
                 line,
                 random.Next(2) == 0 ? null : new SamplingCount(One<SamplingScheme>(random), Area.FromSquareMeters(10 + random.NextDouble())),

@@ -100,7 +100,7 @@ public sealed class AsBuiltFiles
     public void Readings_that_other_rules_judged_are_not_written()
     {
         RuleSet strict = RuleSet.Default.With("strict", "1", RuleSet.Default[RuleIds.EightyTwentyLeast].WithLimit(new Measure(99, TradeUnit.Percent), Basis.OwnExperience("trial wraps")));
-        var thickness = new AcceptanceByReadings(AcceptanceRule.EightyTwenty, [Length.FromMicrometers(85)], Length.FromMicrometers(100), strict, "T-1");
+        var thickness = new AcceptanceByReadings([Length.FromMicrometers(85)], Length.FromMicrometers(100), AcceptanceRule.EightyTwenty, strict, "T-1");
         var plan = new InspectionPlan([new InspectionPlanLine("T-1", Area.FromSquareMeters(12))], RuleSet.Default);
         var record = new AsBuiltRecord(plan, [new AsBuiltLine("T-1", "A", When, [TapeBatch.Unknown], [HoldPointReading.OfThickness(thickness, "A", When)])]);
         ArgumentException refused = Assert.Throws<ArgumentException>(() => new AsBuiltDocument("x", record).Write());
@@ -115,7 +115,7 @@ public sealed class AsBuiltFiles
             [
                 HoldPointReading.OfLaps(Mm(7), null, "D", When),
                 HoldPointReading.OfRollDown(true, "D", When),
-                HoldPointReading.OfThickness(new AcceptanceByReadings(AcceptanceRule.EightyTwenty, [Length.FromMicrometers(96.5), Length.FromMicrometers(130)], Length.FromMicrometers(125), RuleSet.Default, "T-1"), "D", When),
+                HoldPointReading.OfThickness(new AcceptanceByReadings([Length.FromMicrometers(96.5), Length.FromMicrometers(130)], Length.FromMicrometers(125), AcceptanceRule.EightyTwenty, RuleSet.Default, "T-1"), "D", When),
             ]);
         var record = new AsBuiltRecord(plan, [line]);
         return record.Sign(record.OpenFindings.First(static one => one.Rule.Id == RuleIds.MinimumLap), "C", When, "laid again");

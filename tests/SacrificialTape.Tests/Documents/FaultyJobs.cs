@@ -147,7 +147,7 @@ public sealed class FaultyJobs
         var pipe = Tests.Make.Pipe();
         Lifetime life = Lifetime.Of(Duration.FromYears365(20));
         var steel = new SteelCondition(
-            SubstrateMetal.HighStrengthSteel, null, Temperature.FromDegreesCelsius(45.5), true, Orientation.Vertical, new LineHazards([SiteHazard.Buried], Acidity.FromPh(7.5)));
+            SubstrateMetal.HighStrengthSteel, null, Temperature.FromDegreesCelsius(45.5), true, LineOrientation.Vertical, new LineHazards([SiteHazard.Buried], Acidity.FromPh(7.5)));
         var windows = new WindowLayout(new UnrolledSurface(pipe), [ContactWindow.Disc(Tests.Make.Mm(500), Tests.Make.Mm(100), Tests.Make.Mm(30))]);
         var job = new Job(
             "Invented works",

@@ -9,7 +9,7 @@ internal static class LayKinds
     internal static IReadOnlyList<Func<Random, StripStock, ILay>> All { get; } =
     [
         static (random, stock) => Spiral(random, Pipe(random), stock),
-        static (random, stock) => new SpiralLay(Pipe(random), stock, SpiralSetting.FromMarks(Some(random, 5, 20)), SpiralEnds.LevelTurns(2), Any(random)),
+        static (random, stock) => new SpiralLay(Pipe(random), stock, SpiralSetting.FromLapBetweenMarks(Some(random, 5, 20)), SpiralEnds.LevelTurns(2), Any(random)),
         static (random, stock) => new SpiralLay(Pipe(random), stock, SpiralSetting.FromLapAlongPipe(Some(random, 5, 10)), choices: Any(random)),
         static (random, stock) => new SpiralLay(Pipe(random), stock, SpiralSetting.FromAdvance(Some(random, 30, 45)), choices: Any(random)),
         static (random, stock) => Pair(random, stock),
@@ -25,8 +25,8 @@ internal static class LayKinds
         static (random, stock) => new FlangeLay(new Flange(Some(random, 400, 500), Some(random, 10, 30), Some(random, 150, 200), Some(random, 200, 250), 8, Some(random, 10, 30), FlangeParts.Rim | FlangeParts.Back | FlangeParts.Front), stock, Lap(random), Any(random)),
         static (random, stock) => new GoreLay(EllipsoidalHead.FromOutside(Some(random, 600, 900), Some(random, 150, 200), Some(random, 0, 60)), stock, Lap(random), Any(random)),
         static (random, stock) => new LatitudeRingLay(TorisphericalHead.Kloepper(Some(random, 600, 900), Some(random, 3, 12), Some(random, 0, 60)), stock, Lap(random), Any(random)),
-        static (random, stock) => new MeridianStripLay(Reducer(random), stock, Lap(random), Any(random)),
-        static (random, stock) => new MeridianStripLay(ConicalHead.FromOutside(Some(random, 900, 950), Some(random, 300, 400), Some(random, 0, 60)), stock, Lap(random), Any(random), 1),
+        static (random, stock) => new MeridianStripLay(Reducer(random), stock, Lap(random), choices: Any(random)),
+        static (random, stock) => new MeridianStripLay(ConicalHead.FromOutside(Some(random, 900, 950), Some(random, 300, 400), Some(random, 0, 60)), stock, Lap(random), 1, Any(random)),
         static (random, stock) => new FlatHeadLay(FlatHead.FromOutside(Some(random, 400, 900), Some(random, 20, 60)), stock, Lap(random), Any(random)),
         static (random, stock) => new PanelLay(Panel(random), stock, PanelDirection.AlongHeight, Lap(random), Any(random)),
         static (random, stock) => new CorrugatedLay(new CorrugatedPanel(Mm(200), Mm(70), Mm(70), Some(random, 30, 40), 4, Some(random, 2000, 3000)), stock, CorrugatedDirection.AcrossFlutes, Lap(random), Any(random)),

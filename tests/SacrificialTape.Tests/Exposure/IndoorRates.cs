@@ -30,19 +30,19 @@ public sealed class IndoorRates
     {
         foreach (IndoorPlace place in Enum.GetValues<IndoorPlace>())
         {
-            FirstYearRate room = FirstYearRate.Indoors(place, Metal.Zinc);
+            FirstYearRate room = FirstYearRate.Indoors(Metal.Zinc, place);
             Assert.Equal(Corrosivity.RatesOf(room.Category!.Value, Metal.Zinc), room.Range);
             Assert.Equal(ExposureMedium.Air, room.Medium);
             Assert.Equal([RuleIds.IndoorExample], room.Judge(RuleSet.Default, "hall").Select(static one => one.Rule.Id));
         }
 
-        Assert.True(FirstYearRate.Indoors(IndoorPlace.HumidProduction, Metal.Zinc).Range.Highest > FirstYearRate.Indoors(IndoorPlace.UnheatedWithCondensation, Metal.Zinc).Range.Highest);
+        Assert.True(FirstYearRate.Indoors(Metal.Zinc, IndoorPlace.HumidProduction).Range.Highest > FirstYearRate.Indoors(Metal.Zinc, IndoorPlace.UnheatedWithCondensation).Range.Highest);
     }
 
     [Fact]
     public void A_room_of_an_indoor_category_says_that_it_is_recalled()
     {
-        FirstYearRate room = FirstYearRate.Indoors(IndoorCategory.IC4, Metal.Zinc);
+        FirstYearRate room = FirstYearRate.Indoors(Metal.Zinc, IndoorCategory.IC4);
         Assert.Null(room.Category);
         Assert.False(room.AboveCategories);
         Assert.Equal([RuleIds.RecalledRate, RuleIds.IndoorRate], room.Judge(RuleSet.Default, "hall").Select(static one => one.Rule.Id));
@@ -55,7 +55,7 @@ public sealed class IndoorRates
         Assert.Throws<ArgumentOutOfRangeException>(static () => IndoorCorrosivity.RatesOf(0, Metal.Zinc));
         Assert.Throws<ArgumentOutOfRangeException>(static () => IndoorCorrosivity.RatesOf(IndoorCategory.IC1, (Metal)7));
         Assert.Throws<ArgumentOutOfRangeException>(static () => IndoorCorrosivity.CategoryOf((IndoorPlace)9));
-        Assert.Throws<ArgumentOutOfRangeException>(static () => FirstYearRate.Indoors((IndoorPlace)9, Metal.Zinc));
+        Assert.Throws<ArgumentOutOfRangeException>(static () => FirstYearRate.Indoors(Metal.Zinc, (IndoorPlace)9));
         Assert.Throws<ArgumentOutOfRangeException>(static () => FirstYearRate.InSoilByPowerLaw((Metal)7));
     }
 }

@@ -8,8 +8,8 @@ public sealed class RateFindings
     [Fact]
     public void A_category_or_a_year_of_coupons_needs_no_remark()
     {
-        Assert.Empty(FirstYearRate.FromCategory(CorrosivityCategory.C4, Metal.Zinc).Judge(RuleSet.Default, "A-1"));
-        Assert.Empty(FirstYearRate.FromCategory(CorrosivityCategory.CX, Metal.CarbonSteel).Judge(RuleSet.Default, "A-1"));
+        Assert.Empty(FirstYearRate.FromCategory(Metal.Zinc, CorrosivityCategory.C4).Judge(RuleSet.Default, "A-1"));
+        Assert.Empty(FirstYearRate.FromCategory(Metal.CarbonSteel, CorrosivityCategory.CX).Judge(RuleSet.Default, "A-1"));
         Assert.Empty(FirstYearRate.From(Metal.Zinc, Coupon, "invented").Judge(RuleSet.Default, "A-1"));
     }
 
@@ -39,8 +39,8 @@ public sealed class RateFindings
         var estimate = new DoseResponse(Metal.Zinc, SiteCase.Of(10, 75, 10, 3));
         Assert.True(Has(FirstYearRate.From(estimate), RuleIds.RecalledRate));
         Assert.True(Has(FirstYearRate.From(new DoseResponse(Metal.CarbonSteel, estimate.Atmosphere)), RuleIds.RecalledRate));
-        Assert.False(Has(FirstYearRate.FromCategory(CorrosivityCategory.C3, Metal.Zinc), RuleIds.RecalledRate));
-        Assert.True(Has(FirstYearRate.FromCategory(CorrosivityCategory.CX, Metal.Zinc), RuleIds.RecalledCategory));
+        Assert.False(Has(FirstYearRate.FromCategory(Metal.Zinc, CorrosivityCategory.C3), RuleIds.RecalledRate));
+        Assert.True(Has(FirstYearRate.FromCategory(Metal.Zinc, CorrosivityCategory.CX), RuleIds.RecalledCategory));
         foreach (WaterKind water in Enum.GetValues<WaterKind>())
         {
             FirstYearRate rate = FirstYearRate.OfZincIn(water);
@@ -71,7 +71,7 @@ public sealed class RateFindings
     {
         var exposure = ZincExposure.From(FirstYearRate.OfZincIn(WaterKind.TemperateSea));
         var life = new LifeEstimate(new Foil(Make.Mm(0.1)), 1, exposure, Utilisation.FromFraction(0.8), [LinearLoss.Law]);
-        string[] said = [.. life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(1)), "A-1").Select(static one => one.Rule.Id)];
+        string[] said = [.. life.Judge(Lifetime.Of(Duration.FromYears365(1)), RuleSet.Default, "A-1").Select(static one => one.Rule.Id)];
         Assert.Equal([RuleIds.RecalledRate, RuleIds.ImmersedZinc, RuleIds.NoPublishedLife], said);
         Assert.Equal("4 a to 8 a", life.ToString());
     }
@@ -80,8 +80,8 @@ public sealed class RateFindings
     public void An_exposure_of_zinc_takes_no_rate_of_steel()
     {
         Assert.Contains("carbon steel", Assert.Throws<ArgumentException>(
-            static () => ZincExposure.From(FirstYearRate.FromCategory(CorrosivityCategory.C3, Metal.CarbonSteel))).Message, StringComparison.Ordinal);
-        Errors.Refused(static () => FirstYearRate.FromCategory(CorrosivityCategory.C3, (Metal)5), "metal");
+            static () => ZincExposure.From(FirstYearRate.FromCategory(Metal.CarbonSteel, CorrosivityCategory.C3))).Message, StringComparison.Ordinal);
+        Errors.Refused(static () => FirstYearRate.FromCategory((Metal)5, CorrosivityCategory.C3), "metal");
         Errors.Refused(static () => FirstYearRate.OfZincIn((WaterKind)9), "water");
         Errors.Refused(static () => FirstYearRate.InReinforcedSoil((Metal)9), "metal");
         Errors.Refused(static () => FirstYearRate.From((Metal)9, Coupon, "invented"), "metal");
@@ -96,7 +96,7 @@ public sealed class RateFindings
         Assert.Equal(Make(), Make());
         Assert.Equal(Make().GetHashCode(), Make().GetHashCode());
         Assert.Equal(ZincExposure.From(Make()), ZincExposure.From(Make()));
-        Assert.Equal(ZincExposure.FromCategory(CorrosivityCategory.C3), ZincExposure.From(FirstYearRate.FromCategory(CorrosivityCategory.C3, Metal.Zinc)));
+        Assert.Equal(ZincExposure.FromCategory(CorrosivityCategory.C3), ZincExposure.From(FirstYearRate.FromCategory(Metal.Zinc, CorrosivityCategory.C3)));
     }
 
     private static bool Has(FirstYearRate rate, string rule) => rate.Judge(RuleSet.Default, "A-1").Any(one => one.Rule.Id == rule);

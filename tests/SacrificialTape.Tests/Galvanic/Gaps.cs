@@ -81,7 +81,7 @@ public sealed class Gaps
         var given = new FilmCase(100, 0.5, 25, 10, 0.1, 1, 0.02, 0.03, 8);
         string[] Found(ProtectionCriterion criterion, double gapMm) =>
         [
-            .. new ProtectedGap(given.Film, given.LinearZinc, Mm(25), given.LinearSteel, criterion).Judge(RuleSet.Default, Mm(gapMm), "A-1").Select(static one => one.Rule.Id),
+            .. new ProtectedGap(given.Film, given.LinearZinc, Mm(25), given.LinearSteel, criterion).Judge(Mm(gapMm), RuleSet.Default, "A-1").Select(static one => one.Rule.Id),
         ];
         Assert.Empty(Found(Own, 5));
         Assert.Equal([RuleIds.GapNotProtected], Found(Own, 500));

@@ -30,7 +30,7 @@ public sealed class Immutability
             References.All, RuleSet.Default.Rules, estimate.Lines, estimate.Findings, estimate.GeneralFindings,
             estimate.TakeOff.Stocks, estimate.Job.Lines, estimate.Lines[0].Strips, estimate.Lines[0].CrewSteps,
             estimate.Lines[0].Findings, estimate.Lines[0].Life.ByLaw, estimate.Lines[0].Life.ShowWorkings().Steps,
-            estimate.Lines[0].Life.Judge(RuleSet.Default, estimate.Lines[0].Line.RequiredLife, "here"),
+            estimate.Lines[0].Life.Judge(estimate.Lines[0].Line.RequiredLife, RuleSet.Default, "here"),
         ];
         Assert.All(handedOut, static list =>
         {

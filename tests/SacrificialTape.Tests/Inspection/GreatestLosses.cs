@@ -28,7 +28,7 @@ public sealed class GreatestLosses
             LargestLosses other = Fit([.. given.Um.Select(static um => (3 * um) + 50)], method);
             Near.Equal((3 * one.Location.Micrometers) + 50, other.Location.Micrometers, 1e-9);
             Near.Equal(3 * one.Scale.Micrometers, other.Scale.Micrometers, 1e-9);
-            Near.Equal((3 * one.GreatestLoss.Micrometers) + 50, other.GreatestLoss.Micrometers, 1e-9);
+            Near.Equal((3 * one.LargestLoss.Micrometers) + 50, other.LargestLoss.Micrometers, 1e-9);
         }
     }
 
@@ -39,10 +39,10 @@ public sealed class GreatestLosses
         foreach (double whole in new[] { 12, 40, 300, 5000.0 })
         {
             LargestLosses fit = Fit(given.Um, GumbelMethod.Moments, whole);
-            Assert.True(fit.GreatestLoss.Micrometers > before);
-            before = fit.GreatestLoss.Micrometers;
-            Assert.True(fit.GreatestLossByLogarithm > fit.GreatestLoss);
-            Near.Equal(fit.GreatestLossByLogarithm.Micrometers, fit.GreatestLoss.Micrometers, 1, absolute: fit.Scale.Micrometers / whole);
+            Assert.True(fit.LargestLoss.Micrometers > before);
+            before = fit.LargestLoss.Micrometers;
+            Assert.True(fit.LargestLossByLogarithm > fit.LargestLoss);
+            Near.Equal(fit.LargestLossByLogarithm.Micrometers, fit.LargestLoss.Micrometers, 1, absolute: fit.Scale.Micrometers / whole);
 
             // The chance that all T areas stay below x, multiplied out.
             double p95 = fit.NotExceededWith(Share(0.95)).Micrometers;

@@ -112,9 +112,9 @@ public sealed class HoldPointsOfAPlan
             Of(new TapeBatch("4711", null, new DateOnly(2026, 1, 10), allowed, Range(-2, 41)), 2025));
 
         // The last day itself is allowed.
-        Assert.Empty(Good.Judge(RuleSet.Default, new DateOnly(2026, 1, 10), "A-1"));
-        Assert.Single(Good.Judge(RuleSet.Default, new DateOnly(2026, 1, 11), "A-1"));
-        static string[] Of(TapeBatch batch, int year) => [.. batch.Judge(RuleSet.Default, new DateOnly(year, 6, 3), "A-1").Select(static one => one.Rule.Id)];
+        Assert.Empty(Good.Judge(new DateOnly(2026, 1, 10), RuleSet.Default, "A-1"));
+        Assert.Single(Good.Judge(new DateOnly(2026, 1, 11), RuleSet.Default, "A-1"));
+        static string[] Of(TapeBatch batch, int year) => [.. batch.Judge(new DateOnly(year, 6, 3), RuleSet.Default, "A-1").Select(static one => one.Rule.Id)];
     }
 
     [Fact]

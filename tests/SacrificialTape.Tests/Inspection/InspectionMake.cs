@@ -19,5 +19,5 @@ internal static class InspectionMake
     internal static ReadingStatistics Statistics(params double[] um) => new(new ValueList<Length>(um.Select(Um)));
 
     internal static RemainingLifeFromReadings Life(ReadingStatistics statistics, double years, ILossLaw law, double required = 20, double toleranceUm = 0, double confidence = 0.95) =>
-        new(Foil(100, toleranceUm), statistics, Years(years), Um(required), law, Share(confidence), Share(0.9));
+        new(Foil(100, toleranceUm), statistics, Years(years), Um(required), law, Share(0.9), Share(confidence));
 }

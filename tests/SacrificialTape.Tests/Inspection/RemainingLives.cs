@@ -62,7 +62,7 @@ public sealed class RemainingLives
     {
         var mils = new ReadingStatistics(new ValueList<Length>(given.Um.Select(static one => Length.FromMils(one / 25.4))));
         var other = new RemainingLifeFromReadings(
-            new Foil(Length.FromMils(100 / 25.4)), mils, Duration.FromHours(8760 * given.Age), Length.FromMillimeters(0.02), given.Law, Share(0.95), Share(0.9));
+            new Foil(Length.FromMils(100 / 25.4)), mils, Duration.FromHours(8760 * given.Age), Length.FromMillimeters(0.02), given.Law, Share(0.9), Share(0.95));
         Near.Equal(Life(given.Statistics, given.Age, given.Law).Earliest!.Value.Years365, other.Earliest!.Value.Years365, 1e-8, absolute: 1e-8);
     }
 

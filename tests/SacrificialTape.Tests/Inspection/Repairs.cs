@@ -11,7 +11,7 @@ public sealed class Repairs
     public void Pieces_close_and_hold_the_patch(CutOutCase given)
     {
         PatchRepair repair = Assert.Single(List([new Damage("one", given.CutOut, PatchPlace.Flat)], OverlapHandling.Flag, given.MarginMm).Repairs);
-        Strip pieces = repair.Pieces;
+        Strip pieces = repair.Strip;
         double tape = pieces.Count * 100 * pieces.Length.Millimeters;
         double patch = Math.PI / 4 * repair.Patch.Length.Millimeters * repair.Patch.Width.Millimeters;
         double width = pieces.Count * 100;
@@ -74,7 +74,7 @@ public sealed class Repairs
         Assert.Equal([RuleIds.MinimumWrapDiameter], onTube.Judge(RuleSet.Default).Select(static one => one.Rule.Id));
         PatchRepair wide = Assert.Single(List([new Damage("wide", CutOut.Circle(Mm(200)), PatchPlace.Flat)], OverlapHandling.Flag, 10).Repairs);
         Assert.Equal([RuleIds.PatchWiderThanStrip], wide.Judge(RuleSet.Default).Select(static one => one.Rule.Id));
-        Assert.Equal(3, wide.Pieces.Count);
+        Assert.Equal(3, wide.Strip.Count);
     }
 
     [Fact]

@@ -75,7 +75,7 @@ public sealed class SamplingLaws
     {
         var wanted = new SamplingCount(SamplingScheme.Iso19840, Area.FromSquareMeters(500));
         var got = new AcceptanceByReadings(
-            AcceptanceRule.EightyTwenty, [Length.FromMicrometers(130), Length.FromMicrometers(131)], Length.FromMicrometers(125), RuleSet.Default, "A-1", wanted, Length.FromMicrometers(130));
+            [Length.FromMicrometers(130), Length.FromMicrometers(131)], Length.FromMicrometers(125), AcceptanceRule.EightyTwenty, RuleSet.Default, "A-1", wanted, Length.FromMicrometers(130));
         Assert.Equal([RuleIds.TooFewReadings, RuleIds.ThicknessAboveMost], got.Findings.Select(static one => one.Rule.Id));
         Assert.Equal((2.0, 70.0), (got.Findings[0].Measured!.Value.Number, got.Findings[0].Limit!.Value.Number));
         Assert.False(got.IsAccepted);
@@ -117,5 +117,5 @@ public sealed class SamplingLaws
     private static int Count(SamplingScheme scheme, double m2) => new SamplingCount(scheme, Area.FromSquareMeters(m2)).Readings;
 
     private static AcceptanceByReadings Accept(AcceptanceRule rule, IEnumerable<double> um) =>
-        new(rule, um.Select(static one => Length.FromMicrometers(one)), Length.FromMicrometers(100), RuleSet.Default, "A-1");
+        new(um.Select(static one => Length.FromMicrometers(one)), Length.FromMicrometers(100), rule, RuleSet.Default, "A-1");
 }

@@ -27,7 +27,7 @@ public sealed class ThicknessReadings
     {
         double[] um = [.. given.Um, 30 + (given.Age / 10)];
         int[] Flagged(double factor, double shift) =>
-            [.. Readings(Foil(1000), [.. um.Select(one => (factor * one) + shift)]).Outliers.Select(static outlier => outlier.Place)];
+            [.. Readings(Foil(1000), [.. um.Select(one => (factor * one) + shift)]).Outliers.Select(static outlier => outlier.Number)];
         Assert.Equal(Flagged(1, 0), Flagged(3, 0));
         Assert.Equal(Flagged(1, 0), Flagged(1, 217));
         Assert.Equal(Flagged(1, 0), Flagged(-2, 400));
@@ -37,7 +37,7 @@ public sealed class ThicknessReadings
     public void An_outlier_is_flagged_and_both_results_are_given()
     {
         FoilReadings readings = Readings(Foil(), 71, 73, 72, 74, 70, 72, 31);
-        Assert.Equal([7], readings.Outliers.Select(static outlier => outlier.Place));
+        Assert.Equal([7], readings.Outliers.Select(static outlier => outlier.Number));
         Near.Equal(463.0 / 7, readings.All.Mean.Micrometers, 1e-12);
         Near.Equal(72, readings.WithoutOutliers!.Mean.Micrometers, 1e-12);
         Assert.Equal(RuleIds.ReadingOutlier, Assert.Single(readings.Judge(RuleSet.Default, "here")).Rule.Id);

@@ -107,8 +107,8 @@ public sealed class ChoiceLaws
             Shuffled(one.Makers),
             new CostPrices(Shuffled(one.Prices.Rolls), one.Prices.Labour, Shuffled(one.Prices.Norms), one.Prices.Access, one.Prices.Consumables, one.Prices.Waste),
             one.TakeOff,
-            one.Lay,
-            one.Rolls);
+            one.LayChoices,
+            one.RollCounting);
         LineNeeds needs = Choosing.Needs(given);
         TapeChoice first = TapeChoice.Among(needs, one);
         TapeChoice second = TapeChoice.Among(needs, other);
@@ -132,7 +132,7 @@ public sealed class ChoiceLaws
 
             // By the cut list: what is used, and what is too short to keep.
             StockTakeOff stock = one.TakeOff.Stocks.Single();
-            decimal paid = stock.PlanCuts().Patterns.Sum(static pattern => pattern.Times * (decimal)(pattern.Remnant.Meters >= 1 ? pattern.Roll.Meters - pattern.Remnant.Meters : pattern.Roll.Meters));
+            decimal paid = stock.PlanCuts().Patterns.Sum(static pattern => pattern.Times * (decimal)(pattern.Remnant.Meters >= 1 ? pattern.RollLength.Meters - pattern.Remnant.Meters : pattern.RollLength.Meters));
             Near.Equal((double)(one.RollCost.Amount / stock.Rolls * paid) / stock.Stock.RollLength.Meters, (double)share.RollCost.Amount, 1e-9);
         });
     }

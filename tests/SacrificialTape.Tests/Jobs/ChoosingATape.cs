@@ -146,7 +146,7 @@ public sealed class ChoosingATape
             [wide, Stock(100, 30)], [Mm(20)], [1], [LayMaker.Spiral(OneMetre, null, ApplicationMethod.WrappingHead)],
             Prices(prices, norm: head, measure: LabourMeasure.Area), Make.TakeOff(0));
         TapeChoice choice = TapeChoice.Among(needs, Options((wide, 100), (Stock(100, 30), 60), (weld, 5)));
-        Assert.Contains(choice.Rejected.Single().Findings, static one => one.Rule.Id == RuleIds.MaximumStripWidthOnHead);
+        Assert.Contains(choice.Rejected.Single().Findings, static one => one.Rule.Id == RuleIds.MaximumStripWidthOnWrappingHead);
         Assert.Equal(65m, choice.Best!.RollCost.Amount);
 
         // 3 min for each of 1 - 0.2 x 0.1 m2.
@@ -191,7 +191,7 @@ public sealed class ChoosingATape
         Assert.Equal("makers", Assert.Throws<ArgumentException>(() => With(makers: [])).ParamName);
         Errors.Refused(() => With(laps: [Mm(-1)]), "leastLaps", "-1 mm", "at least 0 mm");
         Errors.Refused(() => With(passes: [1, 21]), "passes", "21 passes", "at most 20 passes");
-        Errors.Refused(() => With(rolls: (RollCounting)9), "rolls", "State Whole or ByShare");
+        Errors.Refused(() => With(rolls: (RollCounting)9), "rollCounting", "State Whole or ByShare");
         Errors.Refused(() => With(from: (Severity)9), "rejectFrom", "Not a severity");
         Assert.Contains("'lap.tiny'", Assert.Throws<ArgumentException>(() => With(accepted: ["lap.tiny"])).Message, StringComparison.Ordinal);
         Assert.Contains("named 'rings'", Assert.Throws<ArgumentException>(() => With(makers: [LayMaker.Rings(OneMetre), LayMaker.Rings(OneMetre)])).Message, StringComparison.Ordinal);

@@ -29,7 +29,7 @@ public sealed class PlanOfAnEstimate
         Assert.All(plan.Lines, static line => Assert.Equal(Pipe().Area.SquareMeters, line.Area.SquareMeters, 12));
         Assert.All(plan.Lines, static line => Assert.Equal(Lay.LayersEverywhere, line.Layers));
         Assert.Same(estimate.Job.Rules, plan.Rules);
-        Assert.Equal(SamplingScheme.Iso19840, plan.Thickness);
-        Assert.Null(estimate.PlanInspection().Thickness);
+        Assert.Equal(SamplingScheme.Iso19840, plan.ThicknessSampling);
+        Assert.Null(estimate.PlanInspection().ThicknessSampling);
     }
 }

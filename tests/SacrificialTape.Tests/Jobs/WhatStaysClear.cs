@@ -44,7 +44,7 @@ public sealed class WhatStaysClear
         LineEstimate line = Of(Interrupted([StayClear.RoundSpot(StayClearKind.WeepHole, Mm(10), 4)]));
         Near.Equal((Math.PI * 0.1683 * 0.4) + (4 * Math.PI * 0.05 * 0.05 / 4), line.LeftClear.SquareMeters, 1e-12);
         Near.Equal(Math.PI * 0.1683 * 12, line.LeftClear.SquareMeters + line.Covered.SquareMeters, 1e-12);
-        Assert.Equal(["1 isolating joint(s), band 200 mm long all round, margin 100 mm", "4 weep hole(s), round 10 mm, margin 20 mm"], line.Line.LeftClear.Select(static one => one.ToString()));
+        Assert.Equal(["1 isolating joint(s), band 200 mm long all round, margin 100 mm", "4 weep hole(s), round 10 mm, margin 20 mm"], line.Line.AllStayClear.Select(static one => one.ToString()));
     }
 
     [Fact]

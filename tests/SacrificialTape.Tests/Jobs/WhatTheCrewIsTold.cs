@@ -7,14 +7,14 @@ public sealed class WhatTheCrewIsTold
     private static readonly ZincExposure Here = ZincExposure.FromCategory(CorrosivityCategory.C3);
 
     [Theory]
-    [InlineData("flush", Orientation.Horizontal, "")]
-    [InlineData("flush", Orientation.Vertical, "Work from the bottom up, so")]
-    [InlineData("level", Orientation.Horizontal, "free edge of an end lap face down")]
-    [InlineData("rings", Orientation.Horizontal, "free edge of an end lap face down")]
-    [InlineData("rings", Orientation.Vertical, "Work from the bottom up, so")]
-    [InlineData("along", Orientation.Horizontal, "from the bottom up on both sides")]
-    [InlineData("along", Orientation.Vertical, "")]
-    public void Direction_follows_the_lay(string kind, Orientation orientation, string says)
+    [InlineData("flush", LineOrientation.Horizontal, "")]
+    [InlineData("flush", LineOrientation.Vertical, "Work from the bottom up, so")]
+    [InlineData("level", LineOrientation.Horizontal, "free edge of an end lap face down")]
+    [InlineData("rings", LineOrientation.Horizontal, "free edge of an end lap face down")]
+    [InlineData("rings", LineOrientation.Vertical, "Work from the bottom up, so")]
+    [InlineData("along", LineOrientation.Horizontal, "from the bottom up on both sides")]
+    [InlineData("along", LineOrientation.Vertical, "")]
+    public void Direction_follows_the_lay(string kind, LineOrientation orientation, string says)
     {
         ILay lay = kind switch
         {

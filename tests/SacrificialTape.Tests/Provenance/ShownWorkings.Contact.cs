@@ -20,9 +20,9 @@ public sealed partial class ShownWorkings
         Ends(Checked(layout), layout.Windows[0].ExtentAlong.Centimeters * layout.Windows[0].ExtentAround.Centimeters);
         var discs = new WindowLayout(bend, [ContactWindow.Disc(Mm(200), Mm(100), Mm(40))]);
         Near.Equal(discs.BareArea.SquareCentimeters, Checked(discs)["A_w"], 1e-12);
-        Ends(Checked(contact.WorstMetre), contact.WorstMetre.Ratio.SquareCentimetersPerSquareMeter);
-        Ends(Checked(contact), contact.WorstMetre.Ratio.SquareCentimetersPerSquareMeter);
-        Ends(Checked(contact.Farthest!), contact.Farthest!.Found.Millimeters);
+        Ends(Checked(contact.FindWorstMetre()), contact.FindWorstMetre().Ratio.SquareCentimetersPerSquareMeter);
+        Ends(Checked(contact), contact.FindWorstMetre().Ratio.SquareCentimetersPerSquareMeter);
+        Ends(Checked(contact.FindFarthest()!), contact.FindFarthest()!.Found.Millimeters);
         JoinedStrips strips = contact.Strips(Area.FromSquareCentimeters(1))!;
         Ends(Checked(strips), strips.Untouched.Count);
         var marks = new MarkingList(layout);
@@ -43,8 +43,8 @@ public sealed partial class ShownWorkings
         IReadOnlyDictionary<string, double> spots = Checked(cluster);
         Near.Equal(cluster.FirstAlone.Ohms, spots["R_1"], 1e-12);
         Near.Equal(cluster.FarApart.Ohms, spots["R_N"], 1e-12);
-        Near.Equal(cluster.FormA.Ohms, spots["R_A"], 1e-12);
-        Ends(spots, cluster.FormB.Ohms);
+        Near.Equal(cluster.ByHolm.Ohms, spots["R_A"], 1e-12);
+        Ends(spots, cluster.ByGreenwood.Ohms);
         _ = Checked(new SpotCluster(ElectricResistivity.FromOhmMeters(1.43e-7), ElectricResistivity.FromOhmMeters(1.43e-7), [cluster.Spots[0]]));
         var spread = new SheetSpread(sheet, Mm(5), Mm(500));
         IReadOnlyDictionary<string, double> around = Checked(spread);
@@ -61,7 +61,7 @@ public sealed partial class ShownWorkings
         Near.Equal(joint.AdhesiveAlone.Ohms, along["R_a"], 1e-12);
         Near.Equal(joint.TransferLength.Millimeters, along["L_T"], 1e-12);
         Ends(along, joint.Resistance.Ohms);
-        var demand = new TapeDemand(CurrentDemand.Of(DemandMedium.SoilBelow1000), AreaRatio.FromRatio(0.2));
+        var demand = new TapeDemand(CurrentDemand.Of(DemandMedium.SoilBelow1000OhmCm), AreaRatio.FromRatio(0.2));
         Ends(Checked(demand), demand.Covered.AmperesPerSquareMeter);
         var driving = new DrivingVoltage(ElectrodePotential.FromVolts(-0.85, ReferenceElectrode.CopperSulfate));
         var budget = new VoltageBudget(path, adhesive, Area.FromSquareCentimeters(25), Area.FromSquareMeters(0.25), demand, driving);

@@ -24,7 +24,7 @@ public sealed partial class ShownWorkings
             foreach (ILossLaw law in new ILossLaw[] { LinearLoss.Law, new PowerLawLoss(TimeExponent.FromValue(given.Exponent)) })
             {
                 var life = new HolidayLife(
-                    new Foil(Mm(0.1)), Utilisation.FromFraction(0.8), feed, demand, new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, exposure, law));
+                    new Foil(Mm(0.1)), feed, demand, new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, exposure, law), Utilisation.FromFraction(0.8));
                 IReadOnlyDictionary<string, double> shown = Checked(life);
                 Near.Equal(life.HighestDemandRate.MicrometersPerYear, shown["g"], 1e-12);
 
@@ -33,7 +33,7 @@ public sealed partial class ShownWorkings
             }
 
             var practical = new HolidayLife(
-                new Foil(Mm(0.1)), Utilisation.FromFraction(0.8), feed, demand, new DemandAtPracticalCapacity(PracticalCapacity.DnvSediment));
+                new Foil(Mm(0.1)), feed, demand, new DemandAtPracticalCapacity(PracticalCapacity.DnvSediment), Utilisation.FromFraction(0.8));
             Ends(Checked(practical), practical.Earliest.Duration.Years365);
         }
     }
@@ -62,12 +62,12 @@ public sealed partial class ShownWorkings
         Assert.All(number.Steps, static step => Assert.True(Recomputation.Agrees(step, Recomputation.Of(step)), step.ToString()));
         Assert.Equal(buried.Number(ElectricCurrent.FromAmperes(0.7)), number.Steps[^1].Result.Number);
         var current = ElectricCurrent.FromAmperes(0.7);
-        var mass = new AnodeMass(current, Duration.FromYears365(12), PracticalCapacity.NinetyPercent, Utilisation.FromFraction(0.8));
+        var mass = new AnodeMass(PracticalCapacity.NinetyPercent, Utilisation.FromFraction(0.8), current, Duration.FromYears365(12));
         Ends(Checked(mass), mass.Mass.Kilograms);
         var life = new AnodeLife(mass.Mass, PracticalCapacity.NinetyPercent, Utilisation.FromFraction(0.8), current);
         Ends(Checked(life), life.Life.Duration.Years365);
         AnodeConsumption consumption = TheoreticalCapacity.Zinc.Consumption;
-        var massByConsumption = AnodeMass.ByConsumption(current, Duration.FromYears365(12), consumption, CurrentEfficiency.FromFraction(0.9), Utilisation.FromFraction(0.8));
+        var massByConsumption = AnodeMass.ByConsumption(consumption, CurrentEfficiency.FromFraction(0.9), Utilisation.FromFraction(0.8), current, Duration.FromYears365(12));
         Ends(Checked(massByConsumption), massByConsumption.Mass.Kilograms);
         var lifeByConsumption = AnodeLife.ByConsumption(mass.Mass, consumption, CurrentEfficiency.FromFraction(0.9), Utilisation.FromFraction(0.8), current);
         Ends(Checked(lifeByConsumption), lifeByConsumption.Life.Duration.Years365);

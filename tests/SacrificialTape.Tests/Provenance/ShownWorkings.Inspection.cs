@@ -23,9 +23,9 @@ public sealed partial class ShownWorkings
         _ = Checked(life);
         Near.Equal(life.Mean!.Value.Years365, lives[0], 1e-12);
         LargestLosses moments = new(new ValueList<Length>(given.Um.Select(InspectionMake.Um)), Area.FromSquareMeters(1), Area.FromSquareMeters(100), GumbelMethod.Moments);
-        Near.Equal(moments.GreatestLoss.Micrometers, Checked(moments)["x_T"], 1e-12);
+        Near.Equal(moments.LargestLoss.Micrometers, Checked(moments)["x_T"], 1e-12);
         LargestLosses likelihood = new(moments.Losses, moments.SampleArea, moments.WholeArea, GumbelMethod.MaximumLikelihood);
-        Near.Equal(likelihood.GreatestLoss.Micrometers, Checked(likelihood)["x_T"], 1e-12);
+        Near.Equal(likelihood.LargestLoss.Micrometers, Checked(likelihood)["x_T"], 1e-12);
     }
 
     [Property(Arbitrary = [typeof(InspectionCases)], MaxTest = 40)]
@@ -35,8 +35,8 @@ public sealed partial class ShownWorkings
         Ends(Checked(patch), patch.Area.SquareMeters);
         Damage[] damages = [new("one", given.CutOut, PatchPlace.Flat)];
         var repairs = new RepairList([.. damages], Stock(100, 100), Mm(given.MarginMm), Mm(5), Mm(10), OverlapHandling.Flag);
-        Near.Equal(repairs.Repairs[0].Pieces.Count, Checked(repairs.Repairs[0])["n"], 0);
-        Ends(Checked(repairs), repairs.Repairs[0].Pieces.Count);
+        Near.Equal(repairs.Repairs[0].Strip.Count, Checked(repairs.Repairs[0])["n"], 0);
+        Ends(Checked(repairs), repairs.Repairs[0].Strip.Count);
     }
 
     private void InspectionOnce()

@@ -58,7 +58,7 @@ public sealed partial class ShownWorkings
         Surface[] surfaces =
         [
             new SheetEdge(Mm(10 * size), Mm(6), Mm(size / 2), Mm(given.LapMm / 2), 3, 2),
-            SheetEdge.RoundRectangle(Mm(2 * size), Mm(size), Mm(6), Mm(size / 3), Mm(0)),
+            SheetEdge.AroundRectangle(Mm(2 * size), Mm(size), Mm(6), Mm(size / 3), Mm(0)),
             WindowOpening.Rectangular(Mm(given.SpanMm), Mm(size), Mm(6), Mm(given.LapMm), Mm(30)),
             WindowOpening.Circular(Mm(size), Mm(6), Mm(given.LapMm), Mm(30)),
             new PipeStrap(Mm(size), Mm(50), Mm(6), Angle.FromDegrees(200), Mm(given.LapMm), StrapFaces.Both),

@@ -14,11 +14,11 @@ public sealed partial class ShownWorkings
         IReadOnlyDictionary<string, double> shown = Checked(gores);
         Near.Equal(gores.Gores, shown["n"], 0);
         Near.Equal(gores.Lap.Millimeters, shown["o_eq"], 1e-12, absolute: 1e-9);
-        Near.Equal(gores.LeastLap.Millimeters, shown["o_min"], 1e-12, absolute: 1e-9);
+        Near.Equal(gores.SmallestLap.Millimeters, shown["o_min"], 1e-12, absolute: 1e-9);
         Near.Equal(gores.LayersEverywhere, shown["n_all"], 0);
         Near.Equal(gores.Strips[0].Length.Millimeters, shown["L"], 0, absolute: 0.000501);
         Near.Equal(gores.Pucker.Fraction, shown[given.Closes ? "e_p" : "e_m"], 1e-12);
-        var strips = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), choices);
+        var strips = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), choices: choices);
         shown = Checked(strips);
         Near.Equal(strips.StripsRound, shown["n"], 0);
         Near.Equal(strips.Lap.Millimeters, shown["o_eq"], 1e-12, absolute: 1e-9);

@@ -27,7 +27,7 @@ public sealed partial class ShownWorkings
         var first = new SpiralGeometry(Mm(given.DiameterMm), Mm(given.WidthMm), SpiralSetting.FromTrueLap(Mm(given.TrueLapMm)));
         SpiralSetting[] settings =
         [
-            first.Setting, given.OneLapAlongPipe ? SpiralSetting.FromLapAlongPipe(first.LapAlongPipe) : first.Setting, SpiralSetting.FromMarks(Mm(given.WidthMm * 0.3)),
+            first.Setting, given.OneLapAlongPipe ? SpiralSetting.FromLapAlongPipe(first.LapAlongPipe) : first.Setting, SpiralSetting.FromLapBetweenMarks(Mm(given.WidthMm * 0.3)),
             SpiralSetting.FromAdvance(first.Advance),
         ];
         foreach (SpiralSetting setting in settings)

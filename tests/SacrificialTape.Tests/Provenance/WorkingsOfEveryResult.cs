@@ -53,7 +53,7 @@ public sealed class WorkingsOfEveryResult
         [Ordered] =
         [
             nameof(AcceptedLay), nameof(ChartRow), nameof(ConsumptionChart), nameof(CrewStep), nameof(CutPattern), nameof(PipeSpan),
-            nameof(PlacedStrip), nameof(RankedOption), nameof(StripPlace), nameof(TapeChoice), nameof(TriedLay), nameof(WindowMark),
+            nameof(PlacedStrip), nameof(RankedOption), nameof(TapeChoice), nameof(TriedLay), nameof(WindowMark),
         ],
         [Law] =
         [

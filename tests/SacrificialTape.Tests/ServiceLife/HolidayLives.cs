@@ -77,7 +77,7 @@ public sealed class HolidayLives
         // The same demand at 90 % of the theoretical capacity lasts 90 % as long as at the theoretical one without own corrosion.
         double theoretical = TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram;
         var tested = PracticalCapacity.FromTest(ElectrochemicalCapacity.FromAmpereHoursPerKilogram(0.9 * theoretical), "made up");
-        HolidayLife practical = new(new Foil(Mm(0.1)), Usable, ZincFeed.BesideMargin(Mm(5), Mm(7)), Demand(0.03), new DemandAtPracticalCapacity(tested));
+        HolidayLife practical = new(new Foil(Mm(0.1)), ZincFeed.BesideMargin(Mm(5), Mm(7)), Demand(0.03), new DemandAtPracticalCapacity(tested), Usable);
         HolidayLife apart = Life(new LossCase(0, 1, 1), LinearLoss.Law, 0.03, 5);
         Near.Equal(0.9, practical.Earliest.Duration.Years365 / apart.Earliest.Duration.Years365, 1e-12);
     }
@@ -88,10 +88,10 @@ public sealed class HolidayLives
         // C3, bare 5 mm beside 7 mm of zinc, 80 um foil: the rule of every tape end on bare steel rests on this.
         var life = new HolidayLife(
             new Foil(Mm(0.08)),
-            Usable,
             ZincFeed.BesideMargin(Mm(5), Mm(7)),
             CurrentDemand.FromSteelCorrosion(CorrosivityCategory.C3),
-            new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.C3), LinearLoss.Law));
+            new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.C3), LinearLoss.Law),
+            Usable);
         Assert.InRange(life.Earliest.Duration.Years365, 1, 2);
         Assert.InRange(life.Latest.Duration.Years365, 2, 4);
     }
@@ -101,16 +101,16 @@ public sealed class HolidayLives
     {
         HolidayLife life = Life(new LossCase(2, 1, 1), LinearLoss.Law, 0.03, 5);
         Duration earliest = life.Earliest.Duration;
-        string[] Found(HolidayLife one, Duration required) => [.. one.Judge(RuleSet.Default, Lifetime.Of(required), "A-1").Select(static f => f.Rule.Id)];
+        string[] Found(HolidayLife one, Duration required) => [.. one.Judge(Lifetime.Of(required), RuleSet.Default, "A-1").Select(static f => f.Rule.Id)];
         string[] always = [RuleIds.OtherElectricalSystems, RuleIds.NoPublishedLife];
         Assert.Equal(always, Found(life, earliest));
         Assert.Equal([RuleIds.HolidayLifeMayFallShort, .. always], Found(life, earliest * 1.01));
         Assert.Equal([RuleIds.HolidayLifeFallsShort, .. always], Found(life, life.Latest.Duration * 1.01));
-        HolidayLife cast = new(life.Foil, Usable, life.Feed, life.Demand, new DemandAtPracticalCapacity(PracticalCapacity.DnvSeawater));
+        HolidayLife cast = new(life.Foil, life.Feed, life.Demand, new DemandAtPracticalCapacity(PracticalCapacity.DnvSeawater), Usable);
         Assert.Equal([RuleIds.CastAlloyCapacity, RuleIds.RecalledCapacity, .. always], Found(cast, Duration.FromYears365(0.1)));
         HolidayLife recalled = new(
-            life.Foil, Usable, life.Feed, life.Demand,
-            new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.CX), PowerLawLoss.ZincMean));
+            life.Foil, life.Feed, life.Demand, new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.CX), PowerLawLoss.ZincMean),
+            Usable);
         Assert.Equal([RuleIds.RecalledCategory, RuleIds.RecalledLifeValue, .. always], Found(recalled, Duration.FromYears365(0.1)));
     }
 
@@ -120,22 +120,22 @@ public sealed class HolidayLives
         var current = ElectricCurrent.FromAmperes(given.Rate);
         var years = Duration.FromYears365(given.Ratio);
         PracticalCapacity capacity = PracticalCapacity.IsoBuried;
-        Mass mass = new AnodeMass(current, years, capacity, Usable).Mass;
+        Mass mass = new AnodeMass(capacity, Usable, current, years).Mass;
         Near.Equal(given.Ratio, new AnodeLife(mass, capacity, Usable, current).Life.Duration.Years365, 1e-13);
 
         // The other form at the efficiency that this capacity is of the theoretical one.
         var efficiency = CurrentEfficiency.FromFraction(750 / TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram);
         AnodeConsumption consumption = TheoreticalCapacity.Zinc.Consumption;
-        Near.Equal(mass.Kilograms, AnodeMass.ByConsumption(current, years, consumption, efficiency, Usable).Mass.Kilograms, 1e-12);
+        Near.Equal(mass.Kilograms, AnodeMass.ByConsumption(consumption, efficiency, Usable, current, years).Mass.Kilograms, 1e-12);
         Near.Equal(given.Ratio, AnodeLife.ByConsumption(mass, consumption, efficiency, Usable, current).Life.Duration.Years365, 1e-12);
     }
 
     [Fact]
     public void Bad_input_is_refused()
     {
-        Errors.Refused(static () => new AnodeMass(ElectricCurrent.Zero, Duration.FromYears365(1), PracticalCapacity.IsoBuried, Usable), "mean", "0 A", "more than 0");
+        Errors.Refused(static () => new AnodeMass(PracticalCapacity.IsoBuried, Usable, ElectricCurrent.Zero, Duration.FromYears365(1)), "mean", "0 A", "more than 0");
         Errors.Refused(static () => new AnodeLife(Mass.Zero, PracticalCapacity.IsoBuried, Usable, ElectricCurrent.FromAmperes(1)), "mass", "0 kg", "more than 0");
-        Errors.Refused(static () => ZincFeed.BesideMargin(Length.Zero, Mm(7)), "bare", "0 mm");
+        Errors.Refused(static () => ZincFeed.BesideMargin(Length.Zero, Mm(7)), "bareMargin", "0 mm");
         Errors.Refused(static () => new TapeEnd(Mm(-1), Mm(7)), "bareMargin", "-1 mm");
         Errors.Refused(static () => CurrentEfficiency.FromFraction(0), "value", "more than 0 and at most 1");
     }
@@ -145,11 +145,11 @@ public sealed class HolidayLives
 
     private static HolidayLife Life(LossCase given, ILossLaw law, double demand, double bareMm) => new(
         new Foil(Mm(0.1)),
-        Usable,
         ZincFeed.BesideMargin(Mm(bareMm), Mm(7)),
         Demand(demand),
         new OwnCorrosionAndDemand(
             TheoreticalCapacity.Zinc,
             ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(given.Rate / 2), CorrosionRate.FromMicrometersPerYear(given.Rate), "made up"),
-            law));
+            law),
+        Usable);
 }

@@ -19,7 +19,7 @@ public sealed class LifeFindings
     [InlineData(double.PositiveInfinity, RuleIds.LifeFallsShort)]
     public void A_life_is_held_against_the_required_one(double required, string? rule)
     {
-        Finding[] found = [.. Life.Judge(RuleSet.Default, Lifetime.OfYears(required), "A-1")];
+        Finding[] found = [.. Life.Judge(Lifetime.OfYears(required), RuleSet.Default, "A-1")];
         Assert.Equal(rule, found.Select(static one => one.Rule.Id).FirstOrDefault(static id => id is RuleIds.LifeMayFallShort or RuleIds.LifeFallsShort));
         Assert.Contains(found, static one => one.Rule.Id == RuleIds.NoPublishedLife);
         Assert.DoesNotContain(found, static one => one.Rule.Id == RuleIds.RecalledLifeValue);
@@ -33,8 +33,8 @@ public sealed class LifeFindings
     public void A_life_on_recalled_numbers_says_so()
     {
         var life = new LifeEstimate(Life.Foil, 1, Life.Exposure, Life.Usable);
-        Assert.Contains(life.Judge(RuleSet.Default, Lifetime.OfYears(1), "A-1"), static one => one.Rule.Id == RuleIds.RecalledLifeValue);
+        Assert.Contains(life.Judge(Lifetime.OfYears(1), RuleSet.Default, "A-1"), static one => one.Rule.Id == RuleIds.RecalledLifeValue);
         var extreme = new LifeEstimate(Life.Foil, 1, ZincExposure.FromCategory(CorrosivityCategory.CX), Life.Usable, [LinearLoss.Law]);
-        Assert.Contains(extreme.Judge(RuleSet.Default, Lifetime.OfYears(1), "A-1"), static one => one.Rule.Id == RuleIds.RecalledCategory);
+        Assert.Contains(extreme.Judge(Lifetime.OfYears(1), RuleSet.Default, "A-1"), static one => one.Rule.Id == RuleIds.RecalledCategory);
     }
 }

@@ -168,11 +168,11 @@ public sealed class LifeSpreads
     public void Designs_turn_lives_round(SpreadCase given)
     {
         Lifetime reached = given.Life.ReachedWith(given.Sure);
-        var design = new LifeDesign(reached, given.Sure, given.Uncertainty);
+        var design = new LifeDesign(given.Uncertainty, reached, given.Sure);
         Length thickness = design.LeastThickness(given.Layers, given.Foil.Tolerance)!.Value;
         Near.Equal(given.FoilUm, thickness.Micrometers, 1e-8);
         Assert.Equal(given.Layers, design.LeastLayers(given.Foil));
-        Assert.Equal(given.Layers + 1, new LifeDesign(Years(reached.Duration.Years365 * 1.001), given.Sure, given.Uncertainty).LeastLayers(given.Foil));
+        Assert.Equal(given.Layers + 1, new LifeDesign(given.Uncertainty, Years(reached.Duration.Years365 * 1.001), given.Sure).LeastLayers(given.Foil));
         Near.Equal(
             reached.Duration.Years365 + design.OneLayer(given.Foil).Duration.Years365,
             new LifeDistribution(given.Foil, given.Layers + 1, given.Uncertainty).ReachedWith(given.Sure).Duration.Years365,
@@ -281,12 +281,12 @@ public sealed class LifeSpreads
         Errors.Refused(() => given.Life.ReachedWith(Probability.FromFraction(1)), "confidence", "at most 0.999999");
         Errors.Refused(() => new LifeDistribution(given.Foil, 101, given.Uncertainty), "layersEverywhere", "at most 100");
         Errors.Refused(() => new UncertainExponent(TimeExponent.FromValue(0.8), 0.1, Basis.OwnExperience("made up")), "standardError", "less than 0.1");
-        Errors.Refused(() => new LifeDesign(Lifetime.Unlimited, given.Sure, given.Uncertainty), "required", "not a finite number");
+        Errors.Refused(() => new LifeDesign(given.Uncertainty, Lifetime.Unlimited, given.Sure), "required", "not a finite number");
         Errors.Refused(() => HotDipCoating.FromThickness(Length.FromMillimeters(610), "g/m2 taken for um"), "thickness", "610000 um is outside", "at most 1000 um", "state it as one");
-        Errors.Refused(() => HotDipCoating.Iso1461(Length.Zero, HotDipValue.Mean), "steel", "more than 0 mm");
+        Errors.Refused(() => HotDipCoating.Iso1461(Length.Zero, HotDipValue.Mean), "steelThickness", "more than 0 mm");
         Assert.Throws<ArgumentException>(static () => UncertainRate.From(ZincExposure.FromCategory(CorrosivityCategory.C3)));
-        Assert.Null(new LifeDesign(Years(1e6), given.Sure, given.Uncertainty).LeastThickness(1, Length.Zero));
-        Assert.Null(new LifeDesign(Years(1e6), given.Sure, given.Uncertainty).LeastLayers(given.Foil));
+        Assert.Null(new LifeDesign(given.Uncertainty, Years(1e6), given.Sure).LeastThickness(1, Length.Zero));
+        Assert.Null(new LifeDesign(given.Uncertainty, Years(1e6), given.Sure).LeastLayers(given.Foil));
         Assert.Equal(0, new LifeDistribution(given.Foil, 0, given.Uncertainty).ReachedWith(given.Sure).Duration.Years365);
     }
 
@@ -295,9 +295,9 @@ public sealed class LifeSpreads
     {
         LifeDistribution life = new SpreadCase(1.4, 0.4, 100, 0.1, 0.8, 0.1, 0.8, 0.03, 1, 0.9, 0).Life;
         Lifetime reached = life.ReachedWith(Probability.FromFraction(0.9));
-        string[] quiet = [.. life.Judge(RuleSet.Default, reached, Probability.FromFraction(0.9), "here").Select(static one => one.Rule.Id)];
+        string[] quiet = [.. life.Judge(reached, Probability.FromFraction(0.9), RuleSet.Default, "here").Select(static one => one.Rule.Id)];
         Assert.Equal([RuleIds.SpreadIsJudgement, RuleIds.NoPublishedLife], quiet);
-        Finding found = life.Judge(RuleSet.Default, reached, Probability.FromFraction(0.95), "here").First();
+        Finding found = life.Judge(reached, Probability.FromFraction(0.95), RuleSet.Default, "here").First();
         Assert.Equal(RuleIds.ConfidenceNotReached, found.Rule.Id);
         Near.Equal(90, found.Measured!.Value.Number, 1e-8);
     }

@@ -142,10 +142,10 @@ public sealed class LossCurves
         double first = onward.Loss(rate, last.Time * 2).Micrometers - last.Loss.Micrometers;
         double second = onward.Loss(rate, last.Time * 3).Micrometers - last.Loss.Micrometers;
         Near.Equal(2 * first, second, 1e-11);
-        Assert.Empty(onward.Judge(RuleSet.Default, Lifetime.Of(last.Time), "A-1"));
-        Finding said = Assert.Single(onward.Judge(RuleSet.Default, Lifetime.Of(last.Time * 1.01), "A-1"));
+        Assert.Empty(onward.Judge(Lifetime.Of(last.Time), RuleSet.Default, "A-1"));
+        Finding said = Assert.Single(onward.Judge(Lifetime.Of(last.Time * 1.01), RuleSet.Default, "A-1"));
         Assert.Equal(RuleIds.LossCurveExtrapolated, said.Rule.Id);
-        Assert.Single(onward.Judge(RuleSet.Default, Lifetime.Unlimited, "A-1"));
+        Assert.Single(onward.Judge(Lifetime.Unlimited, RuleSet.Default, "A-1"));
     }
 
     [Fact]
@@ -173,8 +173,8 @@ public sealed class LossCurves
             Utilisation.FromFraction(1),
             [law]);
         Assert.Equal("10 a to 10 a", Of(0.008).ToString());
-        Assert.DoesNotContain(Of(0.008).Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(1)), "A-1"), static one => one.Rule.Id == RuleIds.LossCurveExtrapolated);
-        Assert.Contains(Of(0.014).Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(1)), "A-1"), static one => one.Rule.Id == RuleIds.LossCurveExtrapolated);
+        Assert.DoesNotContain(Of(0.008).Judge(Lifetime.Of(Duration.FromYears365(1)), RuleSet.Default, "A-1"), static one => one.Rule.Id == RuleIds.LossCurveExtrapolated);
+        Assert.Contains(Of(0.014).Judge(Lifetime.Of(Duration.FromYears365(1)), RuleSet.Default, "A-1"), static one => one.Rule.Id == RuleIds.LossCurveExtrapolated);
     }
 
     [Fact]

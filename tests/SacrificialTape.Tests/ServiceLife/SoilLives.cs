@@ -13,7 +13,7 @@ public sealed class SoilLives
         // 0.8 x 190 = 152 um; (152/25)^(1/0.65) = 16.07 a, before the tangent at 20.
         Near.Equal(Math.Pow(152 / 25.0, 1 / 0.65), life.Earliest.Duration.Years365, 1e-12);
         Near.Equal(160, LawsByMedium.For(soil)[0].Loss(soil.FirstYear.Lowest, Duration.FromYears365(life.Latest.Duration.Years365)).Micrometers, 1e-12);
-        string[] said = [.. life.Judge(RuleSet.Default, Lifetime.Of(Duration.FromYears365(10)), "culvert").Select(static one => one.Rule.Id)];
+        string[] said = [.. life.Judge(Lifetime.Of(Duration.FromYears365(10)), RuleSet.Default, "culvert").Select(static one => one.Rule.Id)];
         Assert.Equal(
             [RuleIds.RecalledRate, RuleIds.BuriedMetal, RuleIds.SoilConstants, RuleIds.SoilKind, RuleIds.RecalledLifeValue, RuleIds.NoPublishedLife], said);
     }
@@ -22,11 +22,11 @@ public sealed class SoilLives
     public void Each_medium_has_the_laws_that_hold_in_it()
     {
         Assert.Equal([LinearLoss.Law, PowerLawLoss.ZincMean], LawsByMedium.For(ZincExposure.FromCategory(CorrosivityCategory.C3)));
-        Assert.Equal([LinearLoss.Law, PowerLawLoss.ZincMean], LawsByMedium.For(ZincExposure.From(FirstYearRate.Indoors(IndoorCategory.IC2, Metal.Zinc))));
+        Assert.Equal([LinearLoss.Law, PowerLawLoss.ZincMean], LawsByMedium.For(ZincExposure.From(FirstYearRate.Indoors(Metal.Zinc, IndoorCategory.IC2))));
         Assert.Equal([LinearLoss.Law], LawsByMedium.For(ZincExposure.From(FirstYearRate.OfZincIn(WaterKind.HardFresh))));
         Assert.Equal([PiecewiseLoss.ZincInReinforcedSoil], LawsByMedium.For(ZincExposure.From(FirstYearRate.InReinforcedSoil(Metal.Zinc))));
         Assert.Equal([PowerLawLoss.ZincInSoil], LawsByMedium.For(ZincExposure.From(FirstYearRate.InSoilByPowerLaw(Metal.Zinc))));
-        Assert.Null(FirstYearRate.FromCategory(CorrosivityCategory.C3, Metal.Zinc).Soil);
+        Assert.Null(FirstYearRate.FromCategory(Metal.Zinc, CorrosivityCategory.C3).Soil);
     }
 
     [Fact]

@@ -122,8 +122,8 @@ public sealed class HumidityLaws
         var air = new MoistAir(Celsius(20), RelativeHumidity.FromPercent(70));
         double bound = new DewPointMargin(air, Celsius(20)).LowestSurface(RuleSet.Default).DegreesCelsius;
         Near.Equal(air.DewPoint.DegreesCelsius + 3, bound, 1e-14);
-        Assert.Null(new DewPointMargin(air, Celsius(bound)).Judge(RuleSet.Default, "A-1"));
-        Assert.Equal(RuleIds.MinimumDewPointMargin, new DewPointMargin(air, Celsius(bound - 0.001)).Judge(RuleSet.Default, "A-1")!.Rule.Id);
+        Assert.Empty(new DewPointMargin(air, Celsius(bound)).Judge(RuleSet.Default, "A-1"));
+        Assert.Equal(RuleIds.MinimumDewPointMargin, new DewPointMargin(air, Celsius(bound - 0.001)).Judge(RuleSet.Default, "A-1").Single().Rule.Id);
     }
 
     private static Temperature Celsius(double degrees) => Temperature.FromDegreesCelsius(degrees);

@@ -38,9 +38,9 @@ public sealed class EdgesAndSupports
     {
         double h = 10 + given.WidthMm;
         double w = h + given.SpanMm;
-        SheetEdge edge = SheetEdge.RoundRectangle(Mm(w), Mm(h), Mm(8), Mm(h / 2), Mm(h / 2));
+        SheetEdge edge = SheetEdge.AroundRectangle(Mm(w), Mm(h), Mm(8), Mm(h / 2), Mm(h / 2));
         Near.Equal(((2 * w * h) + (2 * (w + h) * 8)) / 1e6, edge.Area.SquareMeters, 1e-13);
-        Near.Equal(9 * edge.Area.SquareMeters, SheetEdge.RoundRectangle(Mm(3 * w), Mm(3 * h), Mm(24), Mm(1.5 * h), Mm(1.5 * h)).Area.SquareMeters, 1e-13);
+        Near.Equal(9 * edge.Area.SquareMeters, SheetEdge.AroundRectangle(Mm(3 * w), Mm(3 * h), Mm(24), Mm(1.5 * h), Mm(1.5 * h)).Area.SquareMeters, 1e-13);
     }
 
     [Fact]
@@ -175,8 +175,8 @@ public sealed class EdgesAndSupports
 
     [Fact]
     public void Wrong_edges() => Assert.Multiple(
-        static () => Errors.Refused(static () => SheetEdge.RoundRectangle(Mm(600), Mm(100), Mm(5), Mm(51), Mm(20)), "frontReach", "51 mm is outside", "at most 50 mm"),
-        static () => Errors.Refused(static () => SheetEdge.RoundRectangle(Mm(600), Mm(100), Mm(5), Mm(20), Mm(51)), "backReach", "51 mm is outside", "at most 50 mm"),
+        static () => Errors.Refused(static () => SheetEdge.AroundRectangle(Mm(600), Mm(100), Mm(5), Mm(51), Mm(20)), "frontReach", "51 mm is outside", "at most 50 mm"),
+        static () => Errors.Refused(static () => SheetEdge.AroundRectangle(Mm(600), Mm(100), Mm(5), Mm(20), Mm(51)), "backReach", "51 mm is outside", "at most 50 mm"),
         static () => Errors.Refused(static () => new SheetEdge(Mm(400), Mm(5), Mm(51), Mm(20), 4), "frontReach", "51 mm is outside", "at most 50 mm"),
         static () => Errors.Refused(static () => new SheetEdge(Mm(400), Mm(5), Mm(-1), Mm(20)), "frontReach", "-1 mm is outside"),
         static () => Errors.Refused(static () => new SheetEdge(Mm(0), Mm(5), Mm(1), Mm(1)), "edgeLength", "0 mm is outside"),

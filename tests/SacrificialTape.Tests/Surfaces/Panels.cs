@@ -28,9 +28,9 @@ public sealed class Panels
         PanelOpening Wide(double scale) => PanelOpening.Rectangular(Mm(scale * size / 5), Mm(scale * size / 8), 3);
         Panel[] Of(double scale, params PanelOpening[] openings) =>
         [
-            new RectangularPanel(Mm(scale * size), Mm(scale * (size + given.WidthMm)), new(openings)),
-            new CircularPanel(Mm(scale * size), new(openings)),
-            new AnnularPanel(Mm(scale * size), Mm(scale * size / 3), new(openings)),
+            new RectangularPanel(Mm(scale * size), Mm(scale * (size + given.WidthMm)), openings),
+            new CircularPanel(Mm(scale * size), openings),
+            new AnnularPanel(Mm(scale * size), Mm(scale * size / 3), openings),
         ];
         Panel[] none = Of(1);
         Panel[] small = Of(1, Small(1));

@@ -101,7 +101,7 @@ public sealed class CutPlanLaws
     public void A_plan_is_taken_over_as_it_is(PackCase given)
     {
         CutPlan plan = given.Plan();
-        Assert.Equal(plan, CutPlan.FromPatterns(given.Asked, plan.Roll, plan.ShortestPiece, plan.Patterns));
+        Assert.Equal(plan, CutPlan.FromPatterns(given.Asked, plan.RollLength, plan.ShortestPiece, plan.Patterns));
     }
 
     [Fact]

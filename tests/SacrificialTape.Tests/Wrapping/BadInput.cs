@@ -13,7 +13,7 @@ public sealed class BadInput
     [Fact]
     public void A_lap_as_wide_as_the_strip()
     {
-        foreach (Func<Length, SpiralSetting> convention in new Func<Length, SpiralSetting>[] { SpiralSetting.FromTrueLap, SpiralSetting.FromLapAlongPipe, SpiralSetting.FromMarks })
+        foreach (Func<Length, SpiralSetting> convention in new Func<Length, SpiralSetting>[] { SpiralSetting.FromTrueLap, SpiralSetting.FromLapAlongPipe, SpiralSetting.FromLapBetweenMarks })
         {
             Refused(() => new SpiralGeometry(Mm(168.3), Mm(50), convention(Mm(50))), "setting", "50 mm", "less than the strip is wide");
         }
@@ -27,7 +27,7 @@ public sealed class BadInput
     {
         Refused(static () => SpiralSetting.FromTrueLap(Mm(-5)), "lap", "-5 mm", "at least 0 mm");
         Refused(static () => SpiralSetting.FromLapAlongPipe(Mm(-5)), "lap", "-5 mm", "at least 0 mm");
-        Refused(static () => SpiralSetting.FromMarks(Mm(-5)), "lap", "-5 mm", "at least 0 mm");
+        Refused(static () => SpiralSetting.FromLapBetweenMarks(Mm(-5)), "lap", "-5 mm", "at least 0 mm");
         Refused(static () => SpiralSetting.FromAdvance(Mm(0)), "advance", "0 mm", "more than 0 mm");
         Refused(static () => new RingLay(Pipe(), Stock(50), Mm(-1)), "leastLap", "-1 mm");
         Refused(static () => new LayChoices(Mm(-1), Mm(0)), "endLap", "-1 mm", "at least 0 mm");

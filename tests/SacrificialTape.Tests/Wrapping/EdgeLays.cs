@@ -97,7 +97,7 @@ public sealed class EdgeLays
     {
         // 2 x 1 m, 8 mm thick, 40 mm on both faces, 100 mm strip, 10 mm at corners: 2 x 2.01 and 2 x 1.01 m.
         EdgeLay lay = EdgeLay.OfSheet(
-            SheetEdge.RoundRectangle(Length.FromMeters(2), Length.FromMeters(1), Mm(8), Mm(40), Mm(40)),
+            SheetEdge.AroundRectangle(Length.FromMeters(2), Length.FromMeters(1), Mm(8), Mm(40), Mm(40)),
             Stock(),
             [Mm(2000), Mm(1000), Mm(2000), Mm(1000)],
             Choices(2, 10));

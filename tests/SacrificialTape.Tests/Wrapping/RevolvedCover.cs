@@ -50,7 +50,7 @@ public sealed class RevolvedCover
         {
             foreach (int? stages in new int?[] { null, 0 })
             {
-                var lay = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), Choices(wander), stages);
+                var lay = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), stages, Choices(wander));
                 double lost = wander * Math.Max(1, lay.LayersEverywhere) / 2;
                 int least = Least(given, seed, lay.StripsRound, lay.LayersEverywhere, wander, (foot, distance, at) =>
                     foot <= LengthOf(lay, at) + ToleranceMm && distance <= (given.WidthMm / 2) - lost + ToleranceMm);

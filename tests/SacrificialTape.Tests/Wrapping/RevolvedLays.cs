@@ -31,14 +31,14 @@ public sealed class RevolvedLays
         // On a closed head as many rings with more lap stand nearer to the crown, where they are shorter.
         Assert.True(lapped.Rings >= rings.Rings);
         Assert.True(given.Closes || Metres(lapped) >= Metres(rings) * (1 - 1e-9));
-        Assert.True(Metres(new MeridianStripLay(more.Surface(), more.Strip(), Mm(more.LapMm), null, 0)) >= Metres(new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), null, 0)) * (1 - 1e-9));
+        Assert.True(Metres(new MeridianStripLay(more.Surface(), more.Strip(), Mm(more.LapMm), 0, null)) >= Metres(new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), 0, null)) * (1 - 1e-9));
     }
 
     [Property]
     public void Stopping_strips_never_takes_more_tape(RevolvedCase given)
     {
         var staged = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm));
-        var whole = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), null, 0);
+        var whole = new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), 0, null);
         Assert.True(Metres(staged) <= Metres(whole) * (1 + 1e-9));
         Assert.Equal(staged.StripsRound, staged.Lengths.Sum(static one => one.Count));
     }
@@ -50,7 +50,7 @@ public sealed class RevolvedLays
         foreach (RevolvedLay lay in All(given))
         {
             Assert.True(lay.Lap.Millimeters >= given.LapMm - (1e-9 * given.DiameterMm) || lay is LatitudeRingLay { Rings: 1 });
-            Assert.True(lay.LeastLap.Millimeters >= least - (1e-9 * given.DiameterMm) || lay is LatitudeRingLay { Rings: 1 });
+            Assert.True(lay.SmallestLap.Millimeters >= least - (1e-9 * given.DiameterMm) || lay is LatitudeRingLay { Rings: 1 });
         }
     }
 
@@ -231,7 +231,7 @@ public sealed class RevolvedLays
         HemisphericalHead head = HemisphericalHead.FromOutside(Mm(500), Mm(0));
         Assert.Contains(RuleIds.MaximumPucker, Said(new GoreLay(head, Stock(100), Mm(15))));
         Assert.Contains(RuleIds.MaximumPucker, Said(new MeridianStripLay(head, Stock(100), Mm(15))));
-        Assert.Contains(RuleIds.MinimumEndLap, Said(new MeridianStripLay(head, Stock(30), Mm(15), Choices(0, 5))));
+        Assert.Contains(RuleIds.MinimumEndLap, Said(new MeridianStripLay(head, Stock(30), Mm(15), choices: Choices(0, 5))));
         string[] rings = Said(new LatitudeRingLay(head, Stock(100), Mm(5), Choices(0, 5)));
         Assert.Equal([RuleIds.MinimumLap, RuleIds.MinimumEndLap, RuleIds.MaximumPucker, RuleIds.MaximumStretch], rings);
         Assert.Empty(Said(new GoreLay(new ConcentricReducer(Mm(500), Mm(300), Mm(400)), Stock(100), Mm(15))));
@@ -258,7 +258,7 @@ public sealed class RevolvedLays
         static () => Assert.Contains("not laid on by meridians", Assert.Throws<ArgumentException>(static () => new MeridianStripLay(Pipe(), Stock(), Mm(10))).Message, StringComparison.Ordinal),
         static () => Errors.Refused(static () => new GoreLay(HemisphericalHead.FromOutside(Mm(60), Mm(0)), Stock(100), Mm(10)), "stock", "100 mm is outside", "the disc that closes the crown"),
         static () => Errors.Refused(static () => new GoreLay(HemisphericalHead.FromOutside(Mm(600), Mm(0)), Stock(100), Mm(100)), "leastLap", "less than the strip is wide"),
-        static () => Errors.Refused(static () => new MeridianStripLay(HemisphericalHead.FromOutside(Mm(600), Mm(0)), Stock(100), Mm(10), null, 9), "stages", "at least 0 and at most 3 stages"),
+        static () => Errors.Refused(static () => new MeridianStripLay(HemisphericalHead.FromOutside(Mm(600), Mm(0)), Stock(100), Mm(10), 9, null), "stages", "at least 0 and at most 3 stages"),
         static () => Errors.Refused(static () => new LatitudeRingLay(new TaperedColumn(Mm(600), Mm(500), Length.FromMeters(1000)), Stock(20), Mm(15)), "leastLap", "more than the 100000"),
         static () => Errors.Refused(static () => LatitudeRingLay.WidestStrip(HemisphericalHead.FromOutside(Mm(600), Mm(0)), Mm(600), EdgeStrain.FromFraction(0.01), EdgeStrain.FromFraction(0.01)), "fromLowEdge", "along the meridian"),
         static () => Errors.Refused(static () => new ConeDevelopment(new ConcentricReducer(Mm(600), Mm(600), Mm(300))), "reducer", "rectangle"));
@@ -266,8 +266,8 @@ public sealed class RevolvedLays
     private static IEnumerable<RevolvedLay> All(RevolvedCase given) =>
     [
         new GoreLay(given.Surface(), given.Strip(), Mm(given.LapMm), Choices(0, 10, 2)),
-        new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), Choices(0, 10, 2)),
-        new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), Choices(0, 10, 2), 0),
+        new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), choices: Choices(0, 10, 2)),
+        new MeridianStripLay(given.Surface(), given.Strip(), Mm(given.LapMm), 0, Choices(0, 10, 2)),
         new LatitudeRingLay(given.Surface(), given.Strip(), Mm(given.LapMm), Choices(0, 10, 2)),
     ];
 

@@ -54,7 +54,7 @@ public sealed class SectionLays
                 Assert.True(strip.LapOnNext.Millimeters >= given.LapMm - (1e-8 * walked.Perimeter));
                 Near.Equal(given.WidthMm, strip.Width.Millimeters + strip.TrimmedWidth.Millimeters, 1e-8);
             });
-            Assert.True(lay.LeastLap >= lay.AskedLap - Mm(1e-8 * walked.Perimeter));
+            Assert.True(lay.SmallestLap >= lay.LeastLap - Mm(1e-8 * walked.Perimeter));
         }
     }
 

@@ -46,7 +46,7 @@ public sealed class SingleRingsAndPasses
     public void A_wide_strip_is_too_wide_for_a_head_only(ApplicationMethod method, bool said)
     {
         var lay = new SpiralLay(Pipe(610), Stock(200), SpiralSetting.FromTrueLap(Mm(20)), null, new LayChoices(Mm(10), Mm(2), 1, method));
-        Assert.Equal(said, lay.Judge(RuleSet.Default, "S").Any(static one => one.Rule.Id == RuleIds.MaximumStripWidthOnHead));
+        Assert.Equal(said, lay.Judge(RuleSet.Default, "S").Any(static one => one.Rule.Id == RuleIds.MaximumStripWidthOnWrappingHead));
     }
 
     [Theory]

@@ -18,7 +18,7 @@ public sealed class SpiralGeometryLaws
 
         if (given.WidthMm > first.Advance.Millimeters)
         {
-            settings.Add(SpiralSetting.FromMarks(Mm(given.WidthMm) - first.Advance));
+            settings.Add(SpiralSetting.FromLapBetweenMarks(Mm(given.WidthMm) - first.Advance));
         }
 
         foreach (SpiralGeometry other in settings.Select(setting => By(given, setting)))
@@ -59,7 +59,7 @@ public sealed class SpiralGeometryLaws
         {
             double[] advances =
             [
-                .. new[] { SpiralSetting.FromTrueLap(Mm(given.LapMm)), SpiralSetting.FromLapAlongPipe(Mm(given.LapMm)), SpiralSetting.FromMarks(Mm(given.LapMm)) }
+                .. new[] { SpiralSetting.FromTrueLap(Mm(given.LapMm)), SpiralSetting.FromLapAlongPipe(Mm(given.LapMm)), SpiralSetting.FromLapBetweenMarks(Mm(given.LapMm)) }
                     .Select(setting => new SpiralGeometry(Mm(diameter), Mm(given.WidthMm), setting).Advance.Millimeters),
             ];
             double apart = advances.Max() - advances.Min();

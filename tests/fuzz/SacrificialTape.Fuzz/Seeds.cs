@@ -23,7 +23,7 @@ internal static class Seeds
         Rule lap = RuleSet.Default[RuleIds.MinimumLap].WithLimit(new Measure(15, TradeUnit.Millimeter), Basis.OwnExperience("trial wraps"))
             .WithValidity(new ValidityPeriod(new DateOnly(2026, 1, 1), new DateOnly(2027, 1, 1)));
         var own = new Rule(
-            "team.wind", "Wind", RuleKind.Maximum, new Measure(8, TradeUnit.One), Severity.Warning, Basis.From(References.TapingACylinder, "n"), "Wait.");
+            "team.wind", "Wind", RuleKind.Maximum, new Measure(8, TradeUnit.One), Severity.Warning, Basis.From(References.Find("taping-a-cylinder-2001")!, "n"), "Wait.");
         RuleSet one = RuleSet.Default.With("t", "1", lap);
         RuleSet both = one.With("t", "1", own);
         Save("small", new RuleSetDocument(one, RuleSet.Default).Write());
@@ -73,7 +73,7 @@ internal static class Seeds
             HoldPointReading.OfCleaning(new SurfaceReading(new MoistAir(Temperature.FromDegreesCelsius(20), RelativeHumidity.FromPercent(60)), wetness: SurfaceWetness.Dry, residues: [SurfaceResidue.Oil]), "b", at),
             HoldPointReading.OfLaps(Length.FromMillimeters(7), null, "b", at),
             HoldPointReading.OfRollDown(false, "b", at),
-            HoldPointReading.OfThickness(new AcceptanceByReadings(AcceptanceRule.NinetyTen, [Length.FromMicrometers(96)], Length.FromMicrometers(125), RuleSet.Default, "A"), "b", at),
+            HoldPointReading.OfThickness(new AcceptanceByReadings([Length.FromMicrometers(96)], Length.FromMicrometers(125), AcceptanceRule.NinetyTen, RuleSet.Default, "A"), "b", at),
         ];
         var record = new AsBuiltRecord(plan, [new AsBuiltLine("A", "b", at, [TapeBatch.Unknown, new TapeBatch("1", new DateOnly(2031, 1, 1), null, null, null)], readings)]);
         return record.Sign(record.OpenFindings[0], "c", at, "d");

@@ -33,9 +33,9 @@ internal sealed record InspectionData(
         [.. one.Checks.Select(RemainingData.Of)],
         Years(one.PlanBy),
         one.NextDay,
-        one.Extremes?.GreatestLoss.Micrometers,
+        one.Extremes?.LargestLoss.Micrometers,
         one.Extremes is null ? one.WhyNoExtremes : null,
-        [.. (one.Repairs?.Repairs ?? []).Select(static repair => new PatchData(repair.Damage.Name, repair.Patch.Length.Millimeters, repair.Patch.Width.Millimeters, repair.Pieces.Count))],
+        [.. (one.Repairs?.Repairs ?? []).Select(static repair => new PatchData(repair.Damage.Name, repair.Patch.Length.Millimeters, repair.Patch.Width.Millimeters, repair.Strip.Count))],
         [.. (one.RepairRolls?.Stocks ?? []).Select(static stock => new PatchStockData(stock.Stock.ToString(), stock.Rolls))],
         one.Comparison is { } comparison ? RepairData.Of(comparison) : null,
         [.. one.Findings().Select(FindingData.Of)]);

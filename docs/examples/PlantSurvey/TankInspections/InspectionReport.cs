@@ -55,7 +55,7 @@ internal static class InspectionReport
         console.Write(Lives(one));
         console.WriteLine($"Plan by the thin spots under the law that gives least: {Years(one.PlanBy)} a. Look again {one.Next}: by {Day(one.NextDay)}.");
         console.WriteLine(one.Extremes is { } extremes
-            ? $"Greatest loss to expect on the whole area, from {extremes.Losses.Count} zones of {Sheets.Number(extremes.SampleArea.SquareMeters, 2)} m2: {Sheets.Number(extremes.GreatestLoss.Micrometers, 1)} um of {Sheets.Number(terms.Stock.Tape.Foil.Thickness.Micrometers, 0)} um."
+            ? $"Greatest loss to expect on the whole area, from {extremes.Losses.Count} zones of {Sheets.Number(extremes.SampleArea.SquareMeters, 2)} m2: {Sheets.Number(extremes.LargestLoss.Micrometers, 1)} um of {Sheets.Number(terms.Stock.Tape.Foil.Thickness.Micrometers, 0)} um."
             : $"No greatest loss to expect: {one.WhyNoExtremes}");
         console.Write(Predictions(one));
         RepairReport.Write(one, console);

@@ -56,8 +56,8 @@ internal static class RepairReport
                 repair.Damage.Name,
                 $"{(cut.Shape == CutOutShape.Rectangle ? "rectangle" : "oval")} {Sheets.Number(cut.Length.Millimeters, 0)} x {Sheets.Number(cut.Width.Millimeters, 0)}",
                 $"{Sheets.Number(repair.Patch.Length.Millimeters, 0)} x {Sheets.Number(repair.Patch.Width.Millimeters, 0)}",
-                Sheets.Number(repair.Pieces.Count, 0),
-                Sheets.Number(repair.Pieces.Length.Millimeters, 0));
+                Sheets.Number(repair.Strip.Count, 0),
+                Sheets.Number(repair.Strip.Length.Millimeters, 0));
         }
 
         return table;

@@ -20,7 +20,7 @@ internal sealed class TankInspection
         this.Terms = terms;
         this.Campaigns = campaigns;
         this.Required = required;
-        this.Lives = [.. Laws.Select(law => new RemainingLifeFromReadings(foil, last.Used, last.Age, required, law, terms.Confidence, terms.Coverage))];
+        this.Lives = [.. Laws.Select(law => new RemainingLifeFromReadings(foil, last.Used, last.Age, required, law, terms.Coverage, terms.Confidence))];
         this.Checks = [.. this.Lives.Select(life => new PredictionCheck(life, terms.Predicted))];
         this.ByRank = new RankLimit(last.Used, terms.Coverage, terms.Confidence);
         this.ByRate = [.. this.RatesOf(foil.Thickness, last)];
@@ -98,7 +98,7 @@ internal sealed class TankInspection
         {
             this.Campaigns.SelectMany(campaign => campaign.Readings.Judge(rules, FormattableString.Invariant($"{name} {campaign.Day:yyyy-MM-dd}"))),
             this.Lives.SelectMany(life => life.Judge(rules, name)),
-            this.Lives[^1].ThinSpots.Judge(rules, this.Required, name),
+            this.Lives[^1].ThinSpots.Judge(this.Required, rules, name),
             this.Checks.SelectMany(check => check.Judge(rules, name)),
             this.ByRate.SelectMany(rate => rate.Judge(rules, name)),
             this.Extremes?.Judge(rules, name) ?? [],

@@ -103,7 +103,7 @@ internal static class HoldPointReadingForm
         SamplingCount? wanted = reader.OptionalObject("wanted", ReadCount);
         IReadOnlyList<double> readings = reader.Numbers("readings", TradeUnit.Micrometer);
         return reader.Make(() => new AcceptanceByReadings(
-            rule, readings.Select(static um => Length.FromMicrometers(um)), Length.FromMicrometers(nominal), rules, subject, wanted,
+            readings.Select(static um => Length.FromMicrometers(um)), Length.FromMicrometers(nominal), rule, rules, subject, wanted,
             most is { } given ? Length.FromMicrometers(given) : null));
     }
 
@@ -123,7 +123,7 @@ internal static class HoldPointReadingForm
         }
 
         writer.Numbers("readings", thickness.ValuesUm, TradeUnit.Micrometer);
-        var again = new AcceptanceByReadings(thickness.Rule, thickness.Values, thickness.Nominal, rules, thickness.Subject, thickness.Wanted, thickness.Most);
+        var again = new AcceptanceByReadings(thickness.Values, thickness.Nominal, thickness.Rule, rules, thickness.Subject, thickness.Wanted, thickness.Most);
         if (!again.Equals(thickness))
         {
             throw new ArgumentException($"{writer.Place}: the thickness readings were judged by other rules than those of the record, and would be read back with other findings.", nameof(thickness));

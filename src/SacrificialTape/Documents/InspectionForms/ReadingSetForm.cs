@@ -20,7 +20,7 @@ internal static class ReadingSetForm
         reader.Context.Leave();
 
         // Each reading that is flagged is taken out and all are looked at anew.
-        reader.Charge((double)readings.Count * readings.Count);
+        reader.CountSteps((double)readings.Count * readings.Count);
         return reader.Make(() => new ReadingSet(
             place, on!.Value, by, instrument, new FoilReadings(foil, readings, Probability.FromFraction(significance))));
     }

@@ -15,7 +15,7 @@ internal static class InterruptedLayForm
         ValueList<ILay> spans = ValueList<ILay>.Empty;
         if (pipe is not null)
         {
-            reader.Charge(pipe.Spans.Count);
+            reader.CountSteps(pipe.Spans.Count);
             spans = reader.Has("everySpan") ? Every(reader, pipe) : Each(reader, pipe);
         }
         else
@@ -74,7 +74,7 @@ internal static class InterruptedLayForm
         }
 
         // Lays that differ are held against each other when their strips are gathered.
-        reader.Charge((double)items.Count * items.Count);
+        reader.CountSteps((double)items.Count * items.Count);
         return new ValueList<ILay>(items.Select((item, i) => reader.ReadLay(item, pipe.Spans[i].Pipe)).OfType<ILay>());
     }
 }

@@ -24,7 +24,7 @@ internal static class LatitudeRingLayForm
     {
         writer.Surface("surface", lay.Surface);
         writer.Stock("stock", lay.Stock);
-        writer.Length("leastLap", lay.AskedLap);
+        writer.Length("leastLap", lay.LeastLap);
         writer.Choices("choices", lay.Choices);
     }
 }

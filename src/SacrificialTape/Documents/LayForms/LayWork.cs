@@ -20,7 +20,7 @@ internal static class LayWork
 
     /// <summary>For lays that cut their strips one by one across an extent.</summary>
     internal static void Charge(FormReader reader, Length? extent, StripStock? stock, Length leastLap, double steps) =>
-        reader.Charge(AnyLay + (extent is { } across ? steps * Strips(UnitConversions.Millimeters(across), stock, leastLap) : 0));
+        reader.CountSteps(AnyLay + (extent is { } across ? steps * Strips(UnitConversions.Millimeters(across), stock, leastLap) : 0));
 
     /// <summary>For lays on bodies of revolution: as many strips as the longer of circumference and meridian takes.</summary>
     internal static void ChargeRevolved(FormReader reader, Surface? surface, StripStock? stock, Length leastLap)
@@ -32,7 +32,7 @@ internal static class LayWork
             extent = Math.Max(meridian.LengthMm, 2 * Math.PI * meridian.At(0).RadiusMm);
         }
 
-        reader.Charge(AnyLay + (OnRevolved * Strips(extent, stock, leastLap)));
+        reader.CountSteps(AnyLay + (OnRevolved * Strips(extent, stock, leastLap)));
     }
 
     /// <summary>For lays on panels: each strip is held against each opening in a place. A plain rectangle is one sum.</summary>
@@ -46,7 +46,7 @@ internal static class LayWork
             AnnularPanel ring => UnitConversions.Millimeters(ring.OutsideDiameter),
             _ => 0,
         };
-        reader.Charge(AnyLay + (OnFace * Strips(extent, stock, leastLap) * (1 + openings)));
+        reader.CountSteps(AnyLay + (OnFace * Strips(extent, stock, leastLap) * (1 + openings)));
     }
 
     // More than are laid one by one are refused before they are counted.

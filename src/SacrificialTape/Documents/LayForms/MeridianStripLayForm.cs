@@ -18,14 +18,14 @@ internal static class MeridianStripLayForm
         int? stages = reader.Has("stages") ? reader.Count("stages") : null; // left out: the fewest metres
         LayChoices choices = reader.Choices("choices");
         LayWork.ChargeRevolved(reader, surface, stock, leastLap);
-        return reader.Make(() => new MeridianStripLay(surface, stock, leastLap, choices, stages));
+        return reader.Make(() => new MeridianStripLay(surface, stock, leastLap, stages, choices));
     }
 
     private static void Write(FormWriter writer, MeridianStripLay lay)
     {
         writer.Surface("surface", lay.Surface);
         writer.Stock("stock", lay.Stock);
-        writer.Length("leastLap", lay.AskedLap);
+        writer.Length("leastLap", lay.LeastLap);
         writer.Count("stages", lay.Lengths.Count - 1);
         writer.Choices("choices", lay.Choices);
     }

@@ -26,7 +26,7 @@ internal static class SectionLayForm
     {
         writer.Surface("surface", lay.Section);
         writer.Stock("stock", lay.Stock);
-        writer.Length("leastLap", lay.AskedLap);
+        writer.Length("leastLap", lay.LeastLap);
         writer.Word("pattern", lay.Pattern, JobWords.SectionPatterns);
         writer.Length("foldClearance", lay.FoldClearance);
         writer.Choices("choices", lay.Choices);

@@ -23,7 +23,7 @@ internal static class SectionRingLayForm
     {
         writer.Surface("surface", lay.Section);
         writer.Stock("stock", lay.Stock);
-        writer.Length("leastLap", lay.AskedLap);
+        writer.Length("leastLap", lay.LeastLap);
         writer.Choices("choices", lay.Choices);
     }
 }

@@ -41,9 +41,9 @@ internal static class SpiralLayForm
         Length value = reader.Length("value");
         return reader.Make(() => new StrongBox<SpiralSetting>(by switch
         {
-            LapConvention.AcrossStrip => SpiralSetting.FromTrueLap(value),
-            LapConvention.AlongPipe => SpiralSetting.FromLapAlongPipe(value),
-            LapConvention.BetweenMarks => SpiralSetting.FromMarks(value),
+            LapConvention.TrueLap => SpiralSetting.FromTrueLap(value),
+            LapConvention.LapAlongPipe => SpiralSetting.FromLapAlongPipe(value),
+            LapConvention.LapBetweenMarks => SpiralSetting.FromLapBetweenMarks(value),
             _ => SpiralSetting.FromAdvance(value),
         }));
     }

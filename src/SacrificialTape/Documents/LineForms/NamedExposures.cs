@@ -8,8 +8,8 @@ internal static class NamedExposures
     internal static IReadOnlyList<(string Kind, string Name, ZincExposure Exposure)> All { get; } =
     [
         .. JobWords.Categories.Select(static pair => ("category", pair.Word, ZincExposure.FromCategory(pair.Value))),
-        .. Enum.GetValues<IndoorCategory>().Select(static one => ("indoor category", one.ToString(), ZincExposure.From(FirstYearRate.Indoors(one, Metal.Zinc)))),
-        .. Places.Select(static pair => ("indoor place", pair.Word, ZincExposure.From(FirstYearRate.Indoors(pair.Place, Metal.Zinc)))),
+        .. Enum.GetValues<IndoorCategory>().Select(static one => ("indoor category", one.ToString(), ZincExposure.From(FirstYearRate.Indoors(Metal.Zinc, one)))),
+        .. Places.Select(static pair => ("indoor place", pair.Word, ZincExposure.From(FirstYearRate.Indoors(Metal.Zinc, pair.Place)))),
         .. Waters.Select(static pair => ("water", pair.Word, ZincExposure.From(FirstYearRate.OfZincIn(pair.Water)))),
         ("soil", "reinforced fill", ZincExposure.From(FirstYearRate.InReinforcedSoil(Metal.Zinc))),
         ("soil", "power law", ZincExposure.From(FirstYearRate.InSoilByPowerLaw(Metal.Zinc))),

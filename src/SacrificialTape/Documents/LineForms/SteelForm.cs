@@ -14,7 +14,7 @@ internal static class SteelForm
         ContactWindows? windows = reader.OptionalObject("windowsInPaint", ReadWindows);
         double? service = reader.OptionalNumber("serviceTemperature", TradeUnit.DegreeCelsius);
         bool wet = reader.Flag("wetInService");
-        Orientation orientation = reader.OptionalWord("orientation", JobWords.Orientations, Orientation.Horizontal);
+        LineOrientation orientation = reader.OptionalWord("orientation", JobWords.Orientations, LineOrientation.Horizontal);
         LineHazards? hazards = reader.OptionalObject("hazards", ReadHazards);
         return reader.Make(() => new SteelCondition(
             metal, windows, service is { } degrees ? Temperature.FromDegreesCelsius(degrees) : null, wet, orientation, hazards));
@@ -34,7 +34,7 @@ internal static class SteelForm
         }
 
         writer.Flag("wetInService", steel.WetInService);
-        writer.OptionalWord("orientation", steel.Orientation, JobWords.Orientations, Orientation.Horizontal);
+        writer.OptionalWord("orientation", steel.Orientation, JobWords.Orientations, LineOrientation.Horizontal);
         if (steel.Hazards.Any)
         {
             writer.Object("hazards", steel.Hazards, WriteHazards);

@@ -12,7 +12,7 @@ internal static class WindowLayoutForm
         Surface surface = reader.Surface<Surface>("surface");
         ValueList<ContactWindow> windows = reader.List("at", ContactWindowForm.Read);
 
-        reader.Charge(Pairs(windows));
+        reader.CountSteps(Pairs(windows));
         return reader.Make(() => new WindowLayout(
             UnrolledSurface.TryUnroll(surface, out UnrolledSurface? unrolled)
                 ? unrolled

@@ -16,7 +16,7 @@ internal static class InterruptedPipeForm
         // Each band parts one span from the next, and spans that differ are held against each other.
         double spans = bands.Sum(static band => (double)band.Count);
         double placed = bands.Count(static band => band.IsPlaced);
-        reader.Charge(spans + (placed * placed));
+        reader.CountSteps(spans + (placed * placed));
         return reader.Make(() => new InterruptedPipe(pipe, bands));
     }
 

@@ -56,7 +56,7 @@ internal static class PanelOpeningForm
     internal static void Charge(FormReader reader, ValueList<PanelOpening> openings)
     {
         double placed = openings.Count(static opening => opening.IsPlaced);
-        reader.Charge(placed * placed / 2);
+        reader.CountSteps(placed * placed / 2);
     }
 
     private static PanelOpening At(PanelOpening opening, Length? right, Length? up) =>

@@ -16,7 +16,7 @@ internal static class SheetEdgeForm
         Length backReach = reader.Length("backReach");
         int outsideCorners = reader.OptionalCount("outsideCorners", 0);
         int insideCorners = reader.OptionalCount("insideCorners", 0);
-        reader.Charge((double)outsideCorners + insideCorners);
+        reader.CountSteps((double)outsideCorners + insideCorners);
         return reader.Make(() => new SheetEdge(edgeLength, thickness, frontReach, backReach, outsideCorners, insideCorners));
     }
 

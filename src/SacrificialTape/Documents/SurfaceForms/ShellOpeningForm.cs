@@ -24,12 +24,12 @@ internal static class ShellOpeningForm
     {
         if (opening.IsRound)
         {
-            writer.Length("diameter", opening.Along);
+            writer.Length("diameter", opening.ExtentAlong);
         }
         else
         {
-            writer.Length("along", opening.Along);
-            writer.Length("around", opening.Around);
+            writer.Length("along", opening.ExtentAlong);
+            writer.Length("around", opening.ExtentAround);
         }
 
         if (opening.Count != 1)
