@@ -29,6 +29,14 @@ public sealed partial record Picture
         return BendPicture.Of(rings);
     }
 
+    /// <summary>One gore as it is cut, and all gores of a head, cone, reducer or column along its axis.</summary>
+    /// <param name="gores">The gores.</param>
+    public static Picture OfGores(GoreLay gores)
+    {
+        ArgumentNullException.ThrowIfNull(gores);
+        return GorePicture.Of(gores);
+    }
+
     /// <summary>A patch over its cut-out.</summary>
     /// <param name="patch">The patch.</param>
     public static Picture OfPatch(OvalPatch patch)
@@ -56,7 +64,12 @@ public sealed partial record Picture
     }
 
     /// <summary>What can be drawn of a line; null where that is nothing.</summary>
-    internal static Picture? OfLine(SurveyLine line) => line.Lay is BendRingLay rings ? OfBend(rings) : TryOfLay(line.Lay, line.Needs.Windows);
+    internal static Picture? OfLine(SurveyLine line) => line.Lay switch
+    {
+        BendRingLay rings => OfBend(rings),
+        GoreLay gores => OfGores(gores),
+        _ => TryOfLay(line.Lay, line.Windows),
+    };
 
     private static Picture? TryOfLay(ILay lay, WindowLayout? windows) =>
         lay is IPlacedStrips placed && UnrolledSurface.TryUnroll(lay.Surface, out UnrolledSurface? surface)

@@ -18,6 +18,10 @@ public partial class FigureTests
         new StraightPipe(Length.FromMillimeters(168.3), Length.FromMeters(12)), Stock(100), SpiralSetting.FromTrueLap(Length.FromMillimeters(15)))).Svg + "\n");
 
     [Fact]
+    public void Gores_of_a_head() => Hold("picture-gores.svg", Picture.OfGores(new GoreLay(
+        EllipsoidalHead.FromOutside(Length.FromMillimeters(1200), Length.FromMillimeters(300), Length.FromMillimeters(40)), Stock(150), Length.FromMillimeters(15))));
+
+    [Fact]
     public void Rings_on_a_bend() => Hold("picture-bend.svg", Picture.OfBend(new BendRingLay(
         new Bend(Length.FromMillimeters(168.3), Length.FromMillimeters(229), Angle.FromDegrees(90)), Stock(40), Length.FromMillimeters(12))).Svg + "\n");
 

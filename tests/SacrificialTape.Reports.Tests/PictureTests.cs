@@ -185,6 +185,43 @@ public sealed class PictureTests
         Assert.All([SvgCanvas.Blue, SvgCanvas.Orange], colour => Assert.True(Contrast(colour, SvgCanvas.Pale) > 3, colour));
     }
 
+    // A cone lies flat without strain: what is drawn of all gores, less their laps, is its area. Cut straight between
+    // stations it is a little more.
+    [Theory]
+    [InlineData(600, 300, 900, 100)]
+    [InlineData(600, 550, 400, 80)]
+    [InlineData(1200, 200, 500, 150)]
+    public void Gores_of_a_cone_are_drawn_with_its_area(double large, double small, double length, double strip)
+    {
+        var cone = new ConcentricReducer(Samples.Mm(large), Samples.Mm(small), Samples.Mm(length));
+        var lay = new GoreLay(cone, Samples.Stock(strip), Samples.Mm(15));
+        double along = lay.Stations[^1].FromLowEdge.Millimeters - lay.Stations[0].FromLowEdge.Millimeters;
+
+        XElement drawn = Root(Picture.OfGores(lay)).Elements(Svg + "polygon").First();
+        (double, double)[] corners =
+        [
+            .. drawn.Attribute("points")!.Value.Split(' ').Select(static point => point.Split(','))
+                .Select(static point => (double.Parse(point[0], CultureInfo.InvariantCulture), double.Parse(point[1], CultureInfo.InvariantCulture))),
+        ];
+        double scale = (corners.Max(static one => one.Item1) - corners.Min(static one => one.Item1)) / along;
+        double area = lay.Gores * ((AreaOf(corners) / (scale * scale)) - (lay.Lap.Millimeters * along));
+        double slanted = Math.PI / 2 * (large + small) * Math.Sqrt((length * length) + ((large - small) * (large - small) / 4));
+        Assert.InRange(area / slanted, 0.999, 1.02);
+        Assert.Equal(lay.Gores + 1, Root(Picture.OfGores(lay)).Elements(Svg + "polygon").Count());
+    }
+
+    [Fact]
+    public void A_head_in_gores_is_closed_by_a_disc()
+    {
+        var lay = new GoreLay(HemisphericalHead.FromOutside(Samples.Mm(1000), Samples.Mm(0)), Samples.Stock(120), Samples.Mm(15));
+
+        Picture picture = Picture.OfGores(lay);
+
+        Assert.Equal(2, Root(picture).Elements(Svg + "ellipse").Count());
+        Assert.Contains("A disc closes the crown", picture.Description, StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"{lay.Gores} gores"), Desc(picture), StringComparison.Ordinal);
+    }
+
     private static readonly int[] Channels = [1, 3, 5];
 
     private static double Luminance(string colour)

@@ -12,9 +12,9 @@ internal static class Pages
     {
         ["metric"] = new JobPack(Samples.Estimate()).ToHtml(),
         ["US customary, with workings"] = new JobPack(
-            Samples.Estimate(), new JobPackOptions { Units = ReportUnits.UsCustomary, Culture = CultureInfo.GetCultureInfo("en-US"), Workings = true }).ToHtml(),
+            Samples.Estimate(), new JobPackOptions { Units = ReportUnits.UsCustomary, Culture = CultureInfo.GetCultureInfo("en-US"), WithWorkings = true }).ToHtml(),
         ["German, with thickness readings"] = new JobPack(
-            Samples.Estimate("Anleger"), new JobPackOptions { Culture = CultureInfo.GetCultureInfo("de-DE"), Thickness = SamplingScheme.Iso19840 }).ToHtml(),
+            Samples.Estimate("Anleger"), new JobPackOptions { Culture = CultureInfo.GetCultureInfo("de-DE"), ThicknessSampling = SamplingScheme.Iso19840 }).ToHtml(),
     };
 
     internal static IReadOnlyDictionary<string, Picture> Pictures { get; } = new Dictionary<string, Picture>(StringComparer.Ordinal)
@@ -22,6 +22,7 @@ internal static class Pages
         ["spiral"] = Picture.OfLay(Samples.Spiral),
         ["rings over windows"] = Picture.OfLay(Samples.Rings, WindowPlan.For(Samples.Rings, RuleSet.Default)),
         ["bend"] = Picture.OfBend(Samples.Bend),
+        ["gores"] = Picture.OfGores(new GoreLay(HemisphericalHead.FromOutside(Samples.Mm(1000), Samples.Mm(40)), Samples.Stock(120), Samples.Mm(15))),
         ["life"] = Picture.OfLife(Samples.Estimate().Lines[0].Life, Samples.FifteenYears),
         ["patch"] = Picture.OfPatch(Patch()),
         ["work"] = Picture.OfWork(Work()),

@@ -1,15 +1,5 @@
 using System.Globalization;
 using SacrificialTape.Documents;
-using SacrificialTape.Exposure;
-using SacrificialTape.Jobs;
-using SacrificialTape.Quantities;
-using SacrificialTape.Rules;
-using SacrificialTape.ServiceLife;
-using SacrificialTape.Surfaces;
-using SacrificialTape.TakeOff;
-using SacrificialTape.Tapes;
-using SacrificialTape.Wrapping;
-using UnitsNet;
 
 // What a consumer of the package does, against numbers worked out by hand.
 var tape = new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(25)));

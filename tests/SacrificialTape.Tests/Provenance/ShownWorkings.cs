@@ -283,14 +283,19 @@ public sealed partial class ShownWorkings
             this.Of_a_life_with_its_uncertainty(new SpreadCase(1.5, 0.3, 100, 0.1, 0.8, 0.1, 0.813, 0.03, 2, 0.9, kind));
         }
 
-        IEnumerable<string> named =
-            from type in Library.Assembly.GetTypes()
-            from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
-            from source in member.GetCustomAttributes<BasisOfAttribute>()
-            let value = source.Catalogue.GetProperty(source.Formula, BindingFlags.Static | BindingFlags.NonPublic)?.GetValue(null)
-            where value is Formula
-            select ((Formula)value).Id;
-        Assert.Empty(Library.Formulas.Select(static one => one.Formula.Id).Except(Seen.Keys).Except(named));
+        // The others are named by the member that answers by them, whose answer shows no steps.
+        string[] named =
+        [
+            .. from type in Library.Assembly.GetTypes()
+               from member in type.GetMembers(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static)
+               from source in member.GetCustomAttributes<BasisOfAttribute>()
+               let value = source.Catalogue.GetProperty(source.Formula, BindingFlags.Static | BindingFlags.NonPublic)?.GetValue(null)
+               where value is Formula
+               select ((Formula)value).Id,
+        ];
+        string[] unseen = [.. Library.Formulas.Select(static one => one.Formula.Id).Except(Seen.Keys).Order(StringComparer.Ordinal)];
+        Assert.Empty(unseen.Except(named));
+        Assert.Equal(NamedOnly, unseen);
 
         // Joined from results that are checked here one by one: see WorkingsOfEveryResult.
         Assert.Empty(WorkingsOfEveryResult.With.Except(WorkingsOfEveryResult.Joined).Except(SeenTypes.Keys).Select(static type => type.Name));
@@ -304,6 +309,19 @@ public sealed partial class ShownWorkings
         Assert.True(Recomputation.Agrees(right, Recomputation.Of(right)));
         Assert.False(Recomputation.Agrees(wrong, Recomputation.Of(wrong)));
     }
+
+    // One that comes to this list has lost its steps; one that leaves it is shown now.
+    private static readonly string[] NamedOnly =
+    [
+        "bend.long-radius", "bend.short-radius", "clear.covered-area", "clear.spot-share", "contact.windows-needed",
+        "design.layers", "dose.sulfur-deposition", "foil.smallest-bending-radius", "galvanic.anode-number",
+        "galvanic.current-of-recession", "galvanic.mass-loss", "galvanic.other-reference", "galvanic.recession",
+        "hot-dip.thickness", "life.log-normal-spread", "loss.linear", "loss.power", "loss.stretched", "loss.tangent",
+        "rate.first-year", "rate.linear", "rate.power", "rate.stretched", "rate.tangent", "reach.linear-current",
+        "reach.rest-resistance", "reach.tafel-current", "remaining.perforation-limit", "revolved.widest-for-pucker",
+        "roll.layer-thickness", "strain.widest-for-pucker", "strain.widest-for-stretch", "tee.long-side",
+        "tee.short-side", "weld-strip.reach", "weld.fillet-face",
+    ];
 
     private static readonly ConcurrentDictionary<string, bool> Seen = new();
     private static readonly ConcurrentDictionary<Type, bool> SeenTypes = new();

@@ -1,4 +1,3 @@
-using SacrificialTape.Provenance;
 using static SacrificialTape.Tests.Make;
 
 namespace SacrificialTape.Tests.TakeOff;
