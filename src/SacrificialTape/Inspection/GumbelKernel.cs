@@ -65,7 +65,7 @@ internal static class GumbelKernel
     {
         // ln(1 - 1/T) keeps its digits for large T.
         double x = 1 / period;
-        double log = x < 1e-5 ? -x - (x * x / 2) : Math.Log(1 - x);
+        double log = x < 1e-4 ? -x - (x * x / 2) - (x * x * x / 3) : Math.Log(1 - x);
         double greatest = location - (scale * Math.Log(-log));
         if (TSteps.Records)
         {
