@@ -13,7 +13,7 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             CutPlan core = CutPlan.Of(given.Pieces, given.Roll, given.Roll);
-            OptimalCutPlan best = OptimalCutPlan.Solve(given.Pieces, given.Roll, Long);
+            SolvedCutPlan best = SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long);
             Assert.True(best.Rolls == given.Fewest && best.Status == CutPlanStatus.Proved, $"Seed {seed}: {best}, every plan: {given.Fewest}.");
             Assert.True(best.LeastRolls >= core.LeastRolls && best.Rolls <= core.Rolls, $"Seed {seed}: {best}, core {core}.");
             notProvedByCore += core.ProvedMinimal ? 0 : 1;
@@ -78,8 +78,8 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             Assert.Equal(
-                OptimalCutPlan.Solve(given.Pieces, given.Roll, Long),
-                OptimalCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Long));
+                SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long),
+                SolvedCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Length.FromMicrometers(1), Long));
         }
     }
 }
