@@ -41,7 +41,7 @@ public static class CoastProgram
         ValueList<AnswerSummary> Study(string name, StudyTable table, AnswerSummary[] kept)
         {
             // Summaries alone: the rows would be a gigabyte that nobody reads. A run that was killed goes on where it was.
-            var folder = new StudyFolder(Path.Combine(asked.Folder, name), table, kept, rows: null);
+            var folder = new StudyFolder(Path.Combine(asked.Folder, name), table, kept, rowFormat: null);
             return folder.Run(asked.Threads, new Spoken(name, errors));
         }
     }
