@@ -47,8 +47,8 @@ public sealed class Moments : Summary
 
     /// <summary>
     /// The standard error of the mean if rows are independent, as those of a <see cref="Sampling.RandomDesign"/> are. Of an even
-    /// design it is too large; of the rows of a <see cref="Sampling.PickFreezeDesign"/> or of paths, which share values with one
-    /// another, it is too small.
+    /// design it is too large; of the rows of a <see cref="Sampling.PickFreezeDesign"/> or of paths, whose rows share values with
+    /// one another, over random points it is too small.
     /// </summary>
     public double StandardError => Math.Sqrt(this.Variance / this.Count);
 
