@@ -120,8 +120,8 @@ internal static class ClimateSpeed
                     LifeRows.PowerLaw(rows["zinc"], rows["rate"], Exponent, answers["life"])),
             ]);
         int all = climates * tapes;
-        AnswerBlock factored = study.Work(0, all);
-        AnswerBlock plain = study.WorkRowByRow(0, all);
+        AnswerBlock factored = study.Work(0, all).Answers;
+        AnswerBlock plain = study.WorkRowByRow(0, all).Answers;
         if (!factored["life"].SequenceEqual(plain["life"]))
         {
             Console.Error.WriteLine("Factor by factor and row by row do not have the same bits.");
@@ -134,7 +134,7 @@ internal static class ClimateSpeed
         for (int round = 0; round < rounds; round++)
         {
             byFactor.Add(Processor(() => study.WorkInto(factored, 0, all), all));
-            byRow.Add(Processor(() => study.WorkRowByRow(0, all), all));
+            byRow.Add(Processor(() => study.WorkRowByRowInto(plain, 0, all), all));
         }
 
         File.WriteAllBytes(file, MemoryMarshal.AsBytes(factored["life"]));
@@ -155,7 +155,7 @@ internal static class ClimateSpeed
             new("zinc", "um", new UniformValues(70, 90)),
         ]);
         var study = new Study(inputs, new RandomDesign(1, rows), ["life"], static (all, answers) => LifeFromClimateRows.Zinc(
-            all["temperature"], all["humidity"], all["sulfur"], all["chloride"], all["zinc"], Exponent, answers["life"], BeyondFit.AcceptWithFinding));
+            all["temperature"], all["humidity"], all["sulfur"], all["chloride"], all["zinc"], Exponent, BeyondFit.AcceptWithFinding, answers["life"]));
         var moments = new Moments();
         long start = Stopwatch.GetTimestamp();
         TimeSpan before = Environment.CpuUsage.TotalTime;

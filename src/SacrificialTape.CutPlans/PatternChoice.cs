@@ -5,17 +5,20 @@ namespace SacrificialTape.CutPlans;
 /// <summary>How often to use each of some patterns so that all pieces are cut from the fewest rolls: a whole-number program.</summary>
 internal sealed record PatternChoice(long[] Times, long Rolls)
 {
+    private static readonly TimeSpan AskedEach = TimeSpan.FromMilliseconds(200);
+
     /// <summary>The fewest rolls with these patterns, or null if no plan was found.</summary>
     /// <param name="demand">The pieces.</param>
     /// <param name="columns">The patterns.</param>
     /// <param name="leastRolls">Rolls that no plan can beat: the search may stop there.</param>
     /// <param name="mostRolls">More rolls than this are of no interest.</param>
-    /// <param name="time">When to stop.</param>
+    /// <param name="until">When to stop.</param>
     /// <param name="exhausted">Whether it is settled that these patterns make no better plan, or none at all.</param>
     internal static PatternChoice? Of(
-        Demand demand, IReadOnlyList<long[]> columns, long leastRolls, long mostRolls, TimeSpan time, out bool exhausted)
+        Demand demand, IReadOnlyList<long[]> columns, long leastRolls, long mostRolls, Deadline until, out bool exhausted)
     {
         exhausted = false;
+        TimeSpan time = until.Left;
         if (time <= TimeSpan.Zero)
         {
             return null;
@@ -46,6 +49,19 @@ internal sealed record PatternChoice(long[] Times, long Rolls)
                 System.Globalization.CultureInfo.InvariantCulture,
                 $"max_time_in_seconds:{time.TotalSeconds:0.000000} num_workers:1 random_seed:1"),
         };
+
+        // Asked again and again: a single call would be lost if it came before the solver has begun.
+        using var stop = new Timer(
+            _ =>
+            {
+                if (until.Cancellation.IsCancellationRequested)
+                {
+                    solver.StopSearch();
+                }
+            },
+            null,
+            AskedEach,
+            AskedEach);
         CpSolverStatus status = solver.Solve(model);
         exhausted = status is CpSolverStatus.Optimal or CpSolverStatus.Infeasible;
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible

@@ -44,7 +44,7 @@ internal sealed class PlanSearch
         }
 
         PriceList[] lists = generation.Best is { } best ? [best, PriceList.ByLength(this.demand)] : [PriceList.ByLength(this.demand)];
-        var half = new Deadline(this.deadline.Left / 2);
+        var half = new Deadline(this.deadline.Left / 2, this.deadline.Cancellation);
         while (this.LeastRolls < this.rolls && this.Settle(lists, half))
         {
         }
@@ -75,7 +75,7 @@ internal sealed class PlanSearch
     // Whether the search came to its end. What it found is taken over.
     private bool Choose(List<long[]> columns, long mostRolls, Deadline until)
     {
-        PatternChoice? choice = PatternChoice.Of(this.demand, columns, this.LeastRolls, mostRolls, until.Left, out bool exhausted);
+        PatternChoice? choice = PatternChoice.Of(this.demand, columns, this.LeastRolls, mostRolls, until, out bool exhausted);
         if (choice is not null)
         {
             this.rolls = choice.Rolls;

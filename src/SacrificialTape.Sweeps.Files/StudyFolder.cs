@@ -25,16 +25,16 @@ public sealed class StudyFolder
     /// <param name="path">The folder; made if there is none.</param>
     /// <param name="table">The study.</param>
     /// <param name="summaries">What is to be kept of answers; these stay as they are, a run gives filled ones.</param>
-    /// <param name="rows">What kind of file the rows of a slice go to; null to keep summaries alone.</param>
-    /// <exception cref="ArgumentException">A summary names no answer of the study.</exception>
+    /// <param name="rowFormat">What kind of file the rows of a slice go to; null to keep summaries alone.</param>
+    /// <exception cref="ArgumentException">A summary names no answer of the study, or is for the rows of another design or of other inputs.</exception>
     /// <exception cref="InvalidOperationException">The folder is of another study; the message says where they differ.</exception>
     /// <exception cref="IOException">The folder cannot be written to.</exception>
-    public StudyFolder(string path, StudyTable table, IEnumerable<AnswerSummary> summaries, FileFormat? rows = FileFormat.Parquet)
-        : this(FileStore.Disk, path, table, summaries, rows)
+    public StudyFolder(string path, StudyTable table, IEnumerable<AnswerSummary> summaries, FileFormat? rowFormat = FileFormat.Parquet)
+        : this(FileStore.Disk, path, table, summaries, rowFormat)
     {
     }
 
-    internal StudyFolder(FileStore store, string path, StudyTable table, IEnumerable<AnswerSummary> summaries, FileFormat? rows)
+    internal StudyFolder(FileStore store, string path, StudyTable table, IEnumerable<AnswerSummary> summaries, FileFormat? rowFormat)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(table);
@@ -42,13 +42,14 @@ public sealed class StudyFolder
         this.store = store;
         this.Path = path;
         this.Table = table;
-        this.Rows = rows;
+        this.RowFormat = rowFormat;
         this.kept = [.. summaries];
+        table.Study.Check(this.kept);
         this.columns = [.. this.kept.Select(one => this.ColumnOf(one.Answer))];
         this.identity = table.Identity.With(
         [
             new("slices", table.Slices.ToString(CultureInfo.InvariantCulture)),
-            new("rows kept as", rows is { } format ? RowsWriter.Ending(format) : "summaries alone"),
+            new("rows kept as", rowFormat is { } format ? RowsWriter.Ending(format) : "summaries alone"),
             .. this.kept.Select(static (one, i) => new KeyValuePair<string, string>(
                 FormattableString.Invariant($"summary {i}"), $"{one.Summary.GetType().Name} of '{one.Answer}', set up as {SetUp(one.Summary)}")),
         ]);
@@ -72,7 +73,7 @@ public sealed class StudyFolder
     public StudyTable Table { get; }
 
     /// <summary>What kind of file the rows of a slice go to; null where summaries alone are kept.</summary>
-    public FileFormat? Rows { get; }
+    public FileFormat? RowFormat { get; }
 
     /// <summary>The file of a slice's rows, whether it is there or not.</summary>
     /// <param name="slice">Which slice, from 0.</param>
@@ -169,7 +170,7 @@ public sealed class StudyFolder
         });
     }
 
-    private FileFormat Kind => this.Rows ?? throw new InvalidOperationException("This study keeps summaries alone: there are no rows.");
+    private FileFormat Kind => this.RowFormat ?? throw new InvalidOperationException("This study keeps summaries alone: there are no rows.");
 
     private static string SetUp(Summary summary) => Convert.ToHexStringLower(SHA256.HashData(summary.Fresh().Save()))[..16];
 
@@ -223,7 +224,7 @@ public sealed class StudyFolder
             return null;
         }
 
-        if (this.Rows is null)
+        if (this.RowFormat is null)
         {
             return manifest;
         }
@@ -244,7 +245,7 @@ public sealed class StudyFolder
         this.Table.Work(part, buffers, threads: 1, cancellation);
         long bytes = 0;
         string hash = string.Empty;
-        if (this.Rows is { } format)
+        if (this.RowFormat is { } format)
         {
             this.store.WriteWhole(this.FileOf(slice), stream =>
             {

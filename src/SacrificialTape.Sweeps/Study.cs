@@ -1,5 +1,6 @@
 using System.Runtime.ExceptionServices;
 using SacrificialTape.Quantities;
+using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Sweeps;
@@ -86,12 +87,53 @@ public sealed class Study
         return new StudyRows(block, this.Answer(block));
     }
 
+    /// <summary>Refuses summaries that this study has no rows for: of an answer it does not have, or of another design.</summary>
+    /// <param name="summaries">What is to be kept.</param>
+    /// <exception cref="ArgumentException">
+    /// A summary names no answer of this study, or is for the rows of another design or of other inputs; the message names both.
+    /// </exception>
+    public void Check(IEnumerable<AnswerSummary> summaries)
+    {
+        ArgumentNullException.ThrowIfNull(summaries);
+        var names = new AnswerBlock(this.Answers, 0);
+        foreach (AnswerSummary one in summaries)
+        {
+            _ = names.IndexOf(one.Answer);
+            one.Summary.CheckRows(this.Design, this.Inputs);
+        }
+    }
+
+    /// <summary>Works out all rows, or those of a slice, for one answer, and gives the filled summary.</summary>
+    /// <typeparam name="TSummary">The kind of summary.</typeparam>
+    /// <param name="answer">Name of the answer.</param>
+    /// <param name="summary">What is to be kept; it stays as it is, another one set up like it is filled.</param>
+    /// <param name="slice">A slice by <see cref="Slice"/>; left out, all rows.</param>
+    /// <param name="threads">How many threads at most, at least 1; it changes the time and nothing else.</param>
+    /// <param name="cancellation">Ends the run early.</param>
+    /// <returns>The filled summary.</returns>
+    /// <remarks>Each call works the rows out anew: several summaries of one pass are for <see cref="Run"/>.</remarks>
+    /// <exception cref="ArgumentException">
+    /// The study has no such answer, the summary is for the rows of another design or of other inputs, or the slice does not lie in it.
+    /// </exception>
+    /// <exception cref="OperationCanceledException">The run was ended early.</exception>
+    public TSummary Summarize<TSummary>(
+        string answer, TSummary summary, SweepSlice? slice = null, int threads = 1, CancellationToken cancellation = default)
+        where TSummary : Summary
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        var filled = (TSummary)summary.Fresh();
+        this.Run([new AnswerSummary(answer, filled)], slice, threads, cancellation);
+        return filled;
+    }
+
     /// <summary>Works out all rows, or those of a slice, and gives each answer to its summaries.</summary>
     /// <param name="summaries">What is to be kept; each takes the rows of this run on top of what it has.</param>
     /// <param name="slice">A slice by <see cref="Slice"/>; left out, all rows.</param>
     /// <param name="threads">How many threads at most, at least 1; it changes the time and nothing else.</param>
     /// <param name="cancellation">Ends the run early; the summaries are then of no use.</param>
-    /// <exception cref="ArgumentException">A summary names no answer of this study, or the slice does not lie in it.</exception>
+    /// <exception cref="ArgumentException">
+    /// A summary names no answer of this study, or is for the rows of another design or of other inputs, or the slice does not lie in it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The run was ended early.</exception>
     public void Run(
         IEnumerable<AnswerSummary> summaries, SweepSlice? slice = null, int threads = 1, CancellationToken cancellation = default)
@@ -99,10 +141,11 @@ public sealed class Study
         ArgumentNullException.ThrowIfNull(summaries);
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         AnswerSummary[] kept = [.. summaries];
+        this.Check(kept);
         var names = new AnswerBlock(this.Answers, 0);
         int[] columns = [.. kept.Select(one => names.IndexOf(one.Answer))];
         SweepSlice part = slice ?? new SweepSlice(0, this.Rows);
-        if (part.FirstRow < 0 || part.Rows < 0 || part.FirstRow > this.Rows - part.Rows
+        if (part.FirstRow > this.Rows - part.Rows
             || part.FirstRow % this.stride != 0 || part.Rows % this.stride != 0)
         {
             throw new ArgumentException($"Not a slice of this study, which has {this.Rows} rows in units of {this.stride}.", nameof(slice));
@@ -152,12 +195,12 @@ public sealed class Study
     /// <summary>Inputs and design in a few words.</summary>
     public override string ToString() => $"{this.Design}: {this.Inputs}";
 
-    private sealed class Worker(Study study, int size, Answers.Summary[] summaries)
+    private sealed class Worker(Study study, int size, Summary[] summaries)
     {
         private readonly SweepBlock rows = new(study.Inputs, size);
         private readonly AnswerBlock answers = new(study.Answers, size);
 
-        internal Answers.Summary[] Summaries { get; } = summaries;
+        internal Summary[] Summaries { get; } = summaries;
 
         internal void Take(long firstRow, int count, int[] columns)
         {

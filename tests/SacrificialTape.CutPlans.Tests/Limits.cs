@@ -6,16 +6,18 @@ public sealed class Limits
 {
     private static readonly Length Roll = Length.FromMeters(30);
 
+    // Every offcut is worth keeping.
+    private static readonly Length Any = Length.FromMicrometers(1);
+
     [Fact]
     public void A_search_cut_short_keeps_its_time_and_gives_what_it_has()
     {
         // Two or three pieces to a roll, of 200 lengths: more patterns than can be tried in no time.
-        var draw = new Random(7);
-        CutPiece[] pieces = [.. Enumerable.Range(0, 200).Select(_ => new CutPiece(Length.FromMicrometers(draw.Next(9_000_000, 14_900_000)), draw.Next(1, 9)))];
+        CutPiece[] pieces = Many();
         CutPlan core = CutPlan.Of(pieces, Roll, Length.FromMeters(1));
         Assert.True(core.Gap > 0);
         long start = Stopwatch.GetTimestamp();
-        OptimalCutPlan best = OptimalCutPlan.Solve(pieces, Roll, TimeSpan.FromMilliseconds(50));
+        SolvedCutPlan best = SolvedCutPlan.Solve(pieces, Roll, Any, TimeSpan.FromMilliseconds(50));
 
         // Far above what the core's plan and building a model take, far below what the search would.
         Assert.True(Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(20));
@@ -25,12 +27,26 @@ public sealed class Limits
         Assert.Equal($"{best.Rolls} roll(s), best found, at least {best.LeastRolls} needed", best.ToString());
     }
 
+    // A day is allowed: without the end from outside this would run for hours.
+    [Fact]
+    public void A_search_can_be_ended_from_outside()
+    {
+        using var ended = new CancellationTokenSource(TimeSpan.FromSeconds(2));
+        long start = Stopwatch.GetTimestamp();
+        Assert.Throws<OperationCanceledException>(() => SolvedCutPlan.Solve(Many(), Roll, Any, TimeSpan.FromDays(1), ended.Token));
+        Assert.True(Stopwatch.GetElapsedTime(start) < TimeSpan.FromSeconds(60));
+        Assert.Throws<OperationCanceledException>(() => SolvedCutPlan.Solve([new CutPiece(Roll, 1)], Roll, Any, TimeSpan.FromDays(1), ended.Token));
+    }
+
+    [Fact]
+    public void A_status_that_nobody_set_claims_least() => Assert.Equal(CutPlanStatus.BestFound, default);
+
     [Fact]
     public void The_core_library_is_enough_where_it_meets_the_bound()
     {
-        OptimalCutPlan best = OptimalCutPlan.Solve([new CutPiece(Length.FromMeters(10), 3)], Roll, TimeSpan.FromTicks(1));
+        SolvedCutPlan best = SolvedCutPlan.Solve([new CutPiece(Length.FromMeters(10), 3)], Roll, Any, TimeSpan.FromTicks(1));
         Assert.Equal((1, CutPlanStatus.Proved), ((int)best.Rolls, best.Status));
-        Assert.Equal(0, OptimalCutPlan.Solve([], Roll, TimeSpan.FromSeconds(1)).Rolls);
+        Assert.Equal(0, SolvedCutPlan.Solve([], Roll, Any, TimeSpan.FromSeconds(1)).Rolls);
     }
 
     [Fact]
@@ -38,8 +54,8 @@ public sealed class Limits
     {
         CutPiece[] pieces = [new(Length.FromMeters(4), 5), new(Length.FromMeters(3), 3)];
         Length ten = Length.FromMeters(10);
-        OptimalCutPlan all = OptimalCutPlan.Solve(pieces, ten, TimeSpan.FromSeconds(60));
-        OptimalCutPlan some = OptimalCutPlan.Solve(pieces, ten, TimeSpan.FromSeconds(60), Length.FromMeters(2.5));
+        SolvedCutPlan all = SolvedCutPlan.Solve(pieces, ten, Any, TimeSpan.FromSeconds(60));
+        SolvedCutPlan some = SolvedCutPlan.Solve(pieces, ten, Length.FromMeters(2.5), TimeSpan.FromSeconds(60));
         Assert.Equal("4 roll(s), proved minimal", all.ToString());
         Assert.Equal(11, all.Plan.OffcutsWorthKeeping.Sum(static offcut => offcut.Length.Meters * offcut.Count), 1e-9);
         Assert.Equal(0, all.Plan.Scrap.Meters);
@@ -51,15 +67,21 @@ public sealed class Limits
     public void Bad_input_is_refused()
     {
         CutPiece[] pieces = [new(Length.FromMeters(31), 1)];
-        Assert.Contains("cannot be cut whole", Assert.Throws<ArgumentException>(() => OptimalCutPlan.Solve(pieces, Roll, TimeSpan.FromSeconds(1))).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentNullException>(static () => OptimalCutPlan.Solve(null!, Roll, TimeSpan.FromSeconds(1)));
-        Assert.Throws<ArgumentOutOfRangeException>(static () => OptimalCutPlan.Solve([], Length.Zero, TimeSpan.FromSeconds(1)));
-        Assert.Throws<ArgumentOutOfRangeException>(static () => OptimalCutPlan.Solve([], Roll, TimeSpan.FromSeconds(1), Length.Zero));
+        Assert.Contains("cannot be cut whole", Assert.Throws<ArgumentException>(() => SolvedCutPlan.Solve(pieces, Roll, Any, TimeSpan.FromSeconds(1))).Message, StringComparison.Ordinal);
+        Assert.Throws<ArgumentNullException>(static () => SolvedCutPlan.Solve(null!, Roll, Any, TimeSpan.FromSeconds(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(static () => SolvedCutPlan.Solve([], Length.Zero, Any, TimeSpan.FromSeconds(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(static () => SolvedCutPlan.Solve([], Roll, Length.Zero, TimeSpan.FromSeconds(1)));
         foreach (TimeSpan wrong in new[] { TimeSpan.Zero, TimeSpan.FromSeconds(-1), TimeSpan.FromDays(1) + TimeSpan.FromTicks(1) })
         {
-            ArgumentOutOfRangeException said = Assert.Throws<ArgumentOutOfRangeException>(() => OptimalCutPlan.Solve([], Roll, wrong));
+            ArgumentOutOfRangeException said = Assert.Throws<ArgumentOutOfRangeException>(() => SolvedCutPlan.Solve([], Roll, Any, wrong));
             Assert.Equal("timeLimit", said.ParamName);
             Assert.Contains("more than 0 s and at most one day", said.Message, StringComparison.Ordinal);
         }
+    }
+
+    private static CutPiece[] Many()
+    {
+        var draw = new Random(7);
+        return [.. Enumerable.Range(0, 200).Select(_ => new CutPiece(Length.FromMicrometers(draw.Next(9_000_000, 14_900_000)), draw.Next(1, 9)))];
     }
 }

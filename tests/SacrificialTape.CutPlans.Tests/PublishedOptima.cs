@@ -7,7 +7,7 @@ public sealed class PublishedOptima
     public void Paper_mill_of_the_encyclopedia_article_takes_73()
     {
         // Encyclopedia article "Cutting stock problem", the paper-mill example, read: 73 rolls at best, waste 0.401 %.
-        OptimalCutPlan best = Solve(5600, [
+        SolvedCutPlan best = Solve(5600, [
             (1380, 22), (1520, 25), (1560, 12), (1710, 14), (1820, 18), (1880, 18), (1930, 20), (2000, 10), (2050, 12),
             (2100, 14), (2140, 16), (2150, 18), (2200, 20)]);
         Assert.Equal((73, 73, CutPlanStatus.Proved), ((int)best.Rolls, (int)best.LeastRolls, best.Status));
@@ -19,7 +19,7 @@ public sealed class PublishedOptima
     public void Triplets_t60_00_take_20()
     {
         // Falkenauer's triplets, BPPLIB and OR-Library, instance t60_00, read: 20 rolls, none with a remnant.
-        OptimalCutPlan best = Solve(1000, [.. new[]
+        SolvedCutPlan best = Solve(1000, [.. new[]
         {
             495, 474, 473, 472, 466, 450, 445, 444, 439, 430, 419, 414, 410, 395, 372, 370, 366, 366, 366, 363, 361, 357,
             355, 351, 350, 350, 347, 320, 315, 307, 303, 299, 298, 298, 292, 288, 287, 283, 275, 275, 274, 273, 273, 272,
@@ -34,13 +34,14 @@ public sealed class PublishedOptima
     {
         // AMPL: A Modeling Language for Mathematical Programming, cutting-stock chapter (recalled, check before use).
         // 46.25 rolls if they may be cut up a fraction of a time, so 47 is proved here and not only 45 as in the core.
-        OptimalCutPlan best = Solve(110, [(20, 48), (45, 35), (50, 24), (55, 10), (75, 8)]);
+        SolvedCutPlan best = Solve(110, [(20, 48), (45, 35), (50, 24), (55, 10), (75, 8)]);
         Assert.Equal((47, 47, CutPlanStatus.Proved), ((int)best.Rolls, (int)best.LeastRolls, best.Status));
         Assert.Equal("47 roll(s), proved minimal", best.ToString());
     }
 
-    private static OptimalCutPlan Solve(int roll, (int Length, int Count)[] pieces) => OptimalCutPlan.Solve(
+    private static SolvedCutPlan Solve(int roll, (int Length, int Count)[] pieces) => SolvedCutPlan.Solve(
         pieces.Select(static piece => new CutPiece(Length.FromMillimeters(piece.Length), piece.Count)),
         Length.FromMillimeters(roll),
+        Length.FromMicrometers(1),
         TimeSpan.FromMinutes(2));
 }

@@ -13,7 +13,7 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             CutPlan core = CutPlan.Of(given.Pieces, given.Roll, given.Roll);
-            OptimalCutPlan best = OptimalCutPlan.Solve(given.Pieces, given.Roll, Long);
+            SolvedCutPlan best = SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long);
             Assert.True(best.Rolls == given.Fewest && best.Status == CutPlanStatus.Proved, $"Seed {seed}: {best}, every plan: {given.Fewest}.");
             Assert.True(best.LeastRolls >= core.LeastRolls && best.Rolls <= core.Rolls, $"Seed {seed}: {best}, core {core}.");
             notProvedByCore += core.ProvedMinimal ? 0 : 1;
@@ -28,7 +28,7 @@ public sealed class SmallInstances
         for (int seed = 1000; seed < 1200; seed++)
         {
             var given = SmallCase.Of(seed);
-            var search = new PlanSearch(Demand.Of(given.Pieces, given.Roll), given.RollForEach, new Deadline(Long));
+            var search = new PlanSearch(Demand.Of(given.Pieces, given.Roll), given.RollForEach, new Deadline(Long, CancellationToken.None));
             search.Run();
             long rolls = search.Patterns?.Sum(static pattern => pattern.Times) ?? given.RollForEach.Rolls;
             Assert.True(rolls == given.Fewest && search.LeastRolls == given.Fewest, $"Seed {seed}: {rolls}, bound {search.LeastRolls}, every plan: {given.Fewest}.");
@@ -41,7 +41,7 @@ public sealed class SmallInstances
         for (int seed = 1000; seed < 1200; seed++)
         {
             var given = SmallCase.Of(seed);
-            var search = new PlanSearch(Demand.Of(given.Pieces, given.Roll), given.RollForEach, new Deadline(Long));
+            var search = new PlanSearch(Demand.Of(given.Pieces, given.Roll), given.RollForEach, new Deadline(Long, CancellationToken.None));
             search.Run();
             IReadOnlyList<CutPattern> patterns = search.Patterns ?? given.RollForEach.Patterns;
             Assert.Equal(Single(given.Pieces), Single(patterns.SelectMany(static pattern => pattern.Pieces.Select(piece => new CutPiece(piece.Length, piece.Count * pattern.Times)))));
@@ -61,7 +61,7 @@ public sealed class SmallInstances
             var demand = Demand.Of(given.Pieces, given.Roll);
             var draw = new Random(seed);
             long[] prices = [.. demand.Lengths.Select(_ => (long)draw.Next(0, 1000))];
-            Pricing pricing = Pricing.Of(demand, prices, new Deadline(Long));
+            Pricing pricing = Pricing.Of(demand, prices, new Deadline(Long, CancellationToken.None));
             Assert.True(pricing.Exact);
             if (pricing.BestWorth > 0)
             {
@@ -78,8 +78,8 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             Assert.Equal(
-                OptimalCutPlan.Solve(given.Pieces, given.Roll, Long),
-                OptimalCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Long));
+                SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long),
+                SolvedCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Length.FromMicrometers(1), Long));
         }
     }
 }

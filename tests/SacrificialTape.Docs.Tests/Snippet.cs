@@ -12,8 +12,8 @@ internal sealed partial record Snippet(string Page, string Source, string Region
         page, match.Groups["source"].Value, match.Groups["region"].Value, match.Groups["printed"].Value));
 
     /// <summary>How many quotes a page holds, with or without output under them; those of the example host are held by its own page's tests.</summary>
-    internal static int CountQuotes(string page) => Repository.Read(page).Split("[!code-").Skip(1)
-        .Count(static quote => !quote.StartsWith("csharp[](examples/HostTool/", StringComparison.Ordinal));
+    internal static int CountQuotes(string page) => Repository.Read(page).Split("[!code-csharp").Skip(1)
+        .Count(static quote => !quote.StartsWith("[](examples/HostTool/", StringComparison.Ordinal));
 
     /// <summary>Runs the code and gives what it writes.</summary>
     internal string Run() => Captured(this.Region.Length == 0 ? RunFirstAnswer : this.RunRegion);

@@ -126,6 +126,32 @@ public sealed class PictureTests
         Assert.Contains("15 a are required", Picture.OfLife(life, Samples.FifteenYears).Description, StringComparison.Ordinal);
     }
 
+    // An end that the legend names is drawn, or the border says that it lies beyond.
+    [Theory]
+    [InlineData(1.0, 4.5, 25, "")]
+    [InlineData(1.0, 9.0, 25, "")]
+    [InlineData(0.05, 9.0, 25, "goes on beyond the picture")]
+    [InlineData(1.0, 9.0, 2500, "required 2500 a, beyond the picture")]
+    public void The_latest_end_is_drawn_or_said_to_lie_beyond(double lowest, double highest, double required, string said)
+    {
+        var exposure = ZincExposure.FromMeasurement(CorrosionRate.FromMicrometersPerYear(lowest), CorrosionRate.FromMicrometersPerYear(highest), "a made-up coupon");
+        var life = new LifeEstimate(new Foil(Length.FromMicrometers(100)), 1, exposure, Utilisation.FromFraction(0.8), [LinearLoss.Law]);
+        XElement root = Root(Picture.OfLife(life, Lifetime.Of(Duration.FromYears365(required))));
+        string[] texts = [.. root.Elements(Svg + "text").Select(static text => text.Value)];
+        Assert.Equal(said.Length > 0, texts.Any(static text => text.Contains("beyond the picture", StringComparison.Ordinal)));
+        Assert.True(said.Length == 0 || texts.Contains(said), string.Join("; ", texts));
+        XElement[] dots = [.. root.Elements(Svg + "ellipse")];
+        Assert.Equal(said.StartsWith("goes", StringComparison.Ordinal) ? 1 : 2, dots.Length);
+        if (dots.Length == 2)
+        {
+            // Linear: 80 um at both rates, so the ends lie apart as the rates do.
+            const double Axis = 70;
+            Assert.Equal(highest / lowest, (Number(dots[1], "cx") - Axis) / (Number(dots[0], "cx") - Axis), 0.02 * highest / lowest);
+        }
+
+        Assert.All(root.Elements(Svg + "line"), static line => Assert.InRange(Number(line, "x2"), 0, 632));
+    }
+
     [Fact]
     public void A_patch_is_drawn_clear_of_its_cut_out()
     {

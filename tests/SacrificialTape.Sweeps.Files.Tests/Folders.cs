@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using SacrificialTape.Quantities;
+using SacrificialTape.Sweeps.Answers;
+using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Sweeps.Files.Tests;
 
@@ -110,10 +112,21 @@ public sealed class Folders
         Change(study.FileOf(4), static bytes => bytes[50] ^= 1);
         Assert.Contains("Slice 4", Assert.Throws<InvalidOperationException>(() => study.Merge(folder["merged"], Cancelled)).Message, StringComparison.Ordinal);
         Assert.Equal([], folder.Names);
-        var summaries = new StudyFolder(folder["alone"], Samples.Table(), Samples.Kept(), rows: null);
+        var summaries = new StudyFolder(folder["alone"], Samples.Table(), Samples.Kept(), rowFormat: null);
         Assert.Equal(Saved(study.Run(cancellation: Cancelled)), Saved(summaries.Run(cancellation: Cancelled)));
         Assert.Throws<InvalidOperationException>(() => summaries.Merge(folder["merged"], Cancelled));
         Assert.DoesNotContain(Directory.EnumerateFiles(summaries.Path), static file => file.EndsWith(".parquet", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_folder_refuses_a_summary_for_the_rows_of_another_design()
+    {
+        using var folder = new Folder();
+        StudyTable table = Samples.Table();
+        var inputs = new SweepInputs(table.Study.Inputs.All);
+        Assert.Contains($"'{table.Study.Design}'", Assert.Throws<ArgumentException>("design", () => new StudyFolder(
+            folder["study"], table, [new("rate", new SobolIndices(new PickFreezeDesign(new RandomDesign(1, 8)), inputs))])).Message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(folder["study"]));
     }
 
     [Fact]

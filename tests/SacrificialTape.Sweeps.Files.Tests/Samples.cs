@@ -33,7 +33,7 @@ internal static class Samples
                 Thread.Sleep(pause);
             }
 
-            FirstYearRateRows.Zinc(block["temperature"], block["humidity"], 6, block["chloride \"Cl\""], answers["rate"], BeyondFit.Refuse);
+            FirstYearRateRows.Zinc(block["temperature"], block["humidity"], 6, block["chloride \"Cl\""], answers["rate"]);
             LifeRows.Linear(block["zinc"], answers["rate"], answers["life, mean"]);
 
             // Every third row of no zinc at all is made one of no corrosion, for an infinity in the files.

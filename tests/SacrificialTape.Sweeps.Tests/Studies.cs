@@ -97,6 +97,30 @@ public sealed class Studies
     }
 
     [Fact]
+    public void Summarize_fills_a_summary_of_its_own_with_the_rows_of_a_run()
+    {
+        Study study = Of("random");
+        var asked = new Moments();
+        var run = new Moments();
+        study.Run([new("life", run)], study.Slice(1, 3), cancellation: TestContext.Current.CancellationToken);
+        Moments filled = study.Summarize("life", asked, study.Slice(1, 3), threads: 2, TestContext.Current.CancellationToken);
+        Assert.Equal(run.Save(), filled.Save());
+        Assert.Equal(0, asked.Count + asked.NotANumber);
+        Assert.Throws<ArgumentException>("name", () => study.Summarize("years", asked, cancellation: TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public void Slices_and_what_is_kept_are_checked()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>("firstRow", static () => new SweepSlice(-1, 2));
+        Assert.Throws<ArgumentOutOfRangeException>("rows", static () => new SweepSlice(1, -2));
+        Assert.Throws<ArgumentOutOfRangeException>("rows", static () => new SweepSlice(long.MaxValue, 1));
+        Assert.Equal("7 rows from 3 on", new SweepSlice(3, 7).ToString());
+        Assert.Throws<ArgumentException>("answer", static () => new AnswerSummary(" ", new Moments()));
+        Assert.Throws<ArgumentNullException>("summary", static () => new AnswerSummary("life", null!));
+    }
+
+    [Fact]
     public void A_run_can_be_ended()
     {
         using var ended = new CancellationTokenSource();
@@ -145,8 +169,8 @@ public sealed class Studies
         };
         switch (study.Design)
         {
-            case PickFreezeDesign:
-                kept.Add(new("life", new SobolIndices(study.Inputs)));
+            case PickFreezeDesign pick:
+                kept.Add(new("life", new SobolIndices(pick, study.Inputs)));
                 break;
             case MorrisDesign morris:
                 kept.Add(new("life", new MorrisScreening(morris, study.Inputs)));

@@ -22,7 +22,7 @@ public static class CoastProgram
         {
             var watch = Stopwatch.StartNew();
             ValueList<AnswerSummary> spread = Study("spread", CoastSite.Spread(asked.Rows, asked.Seed), CoastSite.SpreadKept(asked.Years));
-            ValueList<AnswerSummary> shares = Study("sensitivity", CoastSite.Sensitivity(asked.Rows, asked.Seed), CoastSite.SensitivityKept());
+            ValueList<AnswerSummary> shares = Study("sensitivity", CoastSite.Sensitivity(asked.Rows, asked.Seed), CoastSite.SensitivityKept(asked.Rows, asked.Seed));
             var result = new CoastResult(asked, spread, shares);
             File.WriteAllText(Path.Combine(asked.Folder, "summary.json"), result.ToJson());
             CoastPictures.Draw(result, asked.Folder);
@@ -41,7 +41,7 @@ public static class CoastProgram
         ValueList<AnswerSummary> Study(string name, StudyTable table, AnswerSummary[] kept)
         {
             // Summaries alone: the rows would be a gigabyte that nobody reads. A run that was killed goes on where it was.
-            var folder = new StudyFolder(Path.Combine(asked.Folder, name), table, kept, rows: null);
+            var folder = new StudyFolder(Path.Combine(asked.Folder, name), table, kept, rowFormat: null);
             return folder.Run(asked.Threads, new Spoken(name, errors));
         }
     }

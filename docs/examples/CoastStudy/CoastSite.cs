@@ -1,4 +1,3 @@
-using SacrificialTape.Exposure;
 using SacrificialTape.Sweeps;
 using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Batch;
@@ -39,12 +38,7 @@ public static class CoastSite
     public static StudyTable Spread(long rows, ulong seed, int sliceRows = StudyTable.UsualSliceRows) => Table(new SobolDesign(seed, rows), sliceRows);
 
     /// <summary>Rows in points of ten, for the share of each input; their number follows that of the other study.</summary>
-    public static StudyTable Sensitivity(long rows, ulong seed, int sliceRows = StudyTable.UsualSliceRows)
-    {
-        // A power of two serves a Sobol sequence best; an eighth of the rows tells two digits of an index.
-        long points = 1L << Math.Max(4, (int)Math.Log2(Math.Max(1, rows / 8.0 / (Inputs.Count + 2))));
-        return Table(new PickFreezeDesign(new SobolDesign(seed, points)), sliceRows);
-    }
+    public static StudyTable Sensitivity(long rows, ulong seed, int sliceRows = StudyTable.UsualSliceRows) => Table(SensitivityDesign(rows, seed), sliceRows);
 
     /// <summary>What is kept of the first study.</summary>
     public static AnswerSummary[] SpreadKept(double requiredYears)
@@ -62,7 +56,14 @@ public static class CoastSite
     }
 
     /// <summary>What is kept of the second study.</summary>
-    public static AnswerSummary[] SensitivityKept() => [new("life", new SobolIndices(Inputs))];
+    public static AnswerSummary[] SensitivityKept(long rows, ulong seed) => [new("life", new SobolIndices(SensitivityDesign(rows, seed), Inputs))];
+
+    private static PickFreezeDesign SensitivityDesign(long rows, ulong seed)
+    {
+        // A power of two serves a Sobol sequence best; an eighth of the rows tells two digits of an index.
+        long points = 1L << Math.Max(4, (int)Math.Log2(Math.Max(1, rows / 8.0 / (Inputs.Count + 2))));
+        return new PickFreezeDesign(new SobolDesign(seed, points));
+    }
 
     private static StudyTable Table(Design design, int sliceRows) =>
         new(new Study(Inputs, design, ["rate", "life"], Model), "coast site, version 1", Units, sliceRows);
@@ -71,7 +72,7 @@ public static class CoastSite
     private static void Model(SweepBlock rows, AnswerBlock answers)
     {
         Span<double> rate = answers["rate"];
-        FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur dioxide"], rows["chloride"], rate, BeyondFit.Refuse);
+        FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur dioxide"], rows["chloride"], rate);
         double[] zinc = new double[rows.Rows];
         ReadOnlySpan<double> off = rows["error of the rate"];
         ReadOnlySpan<double> foil = rows["foil"];

@@ -25,8 +25,8 @@ public static class SweepsPage
         double[] temperature = [8, 11, 14, 31];
         double[] rate = new double[4];
         double[] life = new double[4];
-        FirstYearRateRows.Zinc(temperature, humidityPercent: 76, sulfurDioxideMgPerM2Day: 6, chlorideMgPerM2Day: 25, rate);
-        LifeRows.PowerLaw(zincUm: 80, firstYearUmPerYear: rate, timeExponent: 0.813, life);
+        FirstYearRateRows.Zinc(temperature, humidityPercent: 76, sulfurDioxideMgPerM2Day: 6, chlorideMgPerM2Day: 25, rateUmPerYear: rate);
+        LifeRows.PowerLaw(zincUm: 80, firstYearUmPerYear: rate, timeExponent: 0.813, lifeYears: life);
         for (int row = 0; row < 4; row++)
         {
             Console.WriteLine(FormattableString.Invariant($"{temperature[row]} degC: {rate[row]:0.000} um/a, {life[row]:0.0} a"));
@@ -65,14 +65,14 @@ public static class SweepsPage
     {
         SweepInputs inputs = Site;
         #region sensitivity
-        var study = new Study(inputs, new PickFreezeDesign(new SobolDesign(seed: 1, rows: 8192)), ["life"], static (rows, answers) =>
+        var points = new PickFreezeDesign(new SobolDesign(seed: 1, rows: 8192));
+        var study = new Study(inputs, points, ["life"], static (rows, answers) =>
         {
             double[] rate = new double[rows.Rows];
             FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], rate);
             LifeRows.PowerLaw(rows["zinc"], rate, 0.813, answers["life"]);
         });
-        var indices = new SobolIndices(inputs);
-        study.Run([new("life", indices)]);
+        SobolIndices indices = study.Summarize("life", new SobolIndices(points, inputs));
         for (int i = 0; i < inputs.Count; i++)
         {
             Console.WriteLine(FormattableString.Invariant(
@@ -85,11 +85,11 @@ public static class SweepsPage
     {
         SweepInputs inputs = Site;
         #region intervals
-        var study = new Study(inputs, new PickFreezeDesign(new RandomDesign(seed: 1, rows: 8192)), ["life"], static (rows, answers) =>
+        var points = new PickFreezeDesign(new RandomDesign(seed: 1, rows: 8192));
+        var study = new Study(inputs, points, ["life"], static (rows, answers) =>
             LifeFromClimateRows.Zinc(
                 rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], rows["zinc"], 0.813, answers["life"]));
-        var indices = new SobolIndices(inputs);
-        study.Run([new("life", indices)]);
+        SobolIndices indices = study.Summarize("life", new SobolIndices(points, inputs));
         ValueList<ConfidenceInterval> inAll = indices.TotalIntervals(confidence: 0.95);
         for (int i = 0; i < inputs.Count; i++)
         {
@@ -168,7 +168,7 @@ public static class SweepsPage
             [
                 new GridStage(["temperature", "humidity", "sulfur", "chloride"], ["rate"], (rows, answers) =>
                 {
-                    worked += rows.Count;
+                    worked += rows.Rows;
                     FirstYearRateRows.Zinc(rows["temperature"], rows["humidity"], rows["sulfur"], rows["chloride"], answers["rate"]);
                 }),
                 new GridStage(["zinc", "rate"], ["life"], static (rows, answers) =>
@@ -179,6 +179,59 @@ public static class SweepsPage
         Console.WriteLine($"rate from {string.Join(" and ", study.FactorsBehind("rate"))}, life from {string.Join(" and ", study.FactorsBehind("life"))}");
         Console.WriteLine($"{moments.Count} lives from {worked} rates");
         Console.WriteLine(FormattableString.Invariant($"{moments.Least:0.0} to {moments.Greatest:0.0} a"));
+        #endregion
+    }
+
+    public static void Table()
+    {
+        #region table
+        var place = new GridFactor(
+            "place",
+            [
+                new SweepInput("chloride", "mg/(m2.d)", new ListedValues(5, 25, 120)),
+                new SweepInput("humidity", "%", new ListedValues(74, 76, 80)),
+            ],
+            ["inland", "town", "coast"]);
+        var study = new FactoredStudy(
+            [place, new GridFactor(new SweepInput("foil", "um", new ListedValues(80, 150)))],
+            [
+                new GridStage(["chloride", "humidity"], ["rate"], static (rows, answers) =>
+                    FirstYearRateRows.Zinc(11, rows["humidity"], 6, rows["chloride"], answers["rate"])),
+                new GridStage(["foil", "rate"], ["life"], static (rows, answers) =>
+                {
+                    double[] zinc = new double[rows.Rows];
+                    for (int row = 0; row < rows.Rows; row++)
+                    {
+                        zinc[row] = 0.8 * rows["foil"][row];
+                    }
+
+                    LifeRows.PowerLaw(zinc, rows["rate"], 0.813, answers["life"]);
+                }),
+            ]);
+        StudyRows rows = study.Work(0, (int)study.Rows);
+        Console.WriteLine(rows.ToTable(new Dictionary<string, string> { ["rate"] = "um/a", ["life"] = "a" }));
+        #endregion
+    }
+
+    public static void Correlated()
+    {
+        #region correlated
+        SweepInput temperature = new("temperature", "degC", new TruncatedValues(new NormalValues(11, 2), 5, 17));
+        SweepInput humidity = new("humidity", "%", new TriangularValues(68, 76, 84));
+        SweepInput chloride = new("chloride", "mg/(m2.d)", new LogNormalValues(25, 0.5));
+        SweepModel model = static (rows, answers) => LifeFromClimateRows.Zinc(
+            rows["temperature"], rows["humidity"], 6, rows["chloride"], 80, 0.813, answers["life"]);
+
+        // How lives are spread: warm years are dry ones.
+        var together = new SweepInputs([temperature, humidity, chloride], [new InputCorrelation("temperature", "humidity", -0.4)]);
+        Moments spread = new Study(together, new SobolDesign(seed: 1, rows: 16_384), ["life"], model).Summarize("life", new Moments());
+
+        // Which input matters: the same inputs, each on its own.
+        var apart = new SweepInputs(together.All);
+        var points = new PickFreezeDesign(new SobolDesign(seed: 1, rows: 8192));
+        SobolIndices shares = new Study(apart, points, ["life"], model).Summarize("life", new SobolIndices(points, apart));
+        Console.WriteLine(FormattableString.Invariant($"mean {spread.Mean:0} a, deviation {spread.Deviation:0} a"));
+        Console.WriteLine(shares);
         #endregion
     }
 

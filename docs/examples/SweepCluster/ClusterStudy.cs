@@ -16,7 +16,7 @@ internal sealed class ClusterStudy
     private ClusterStudy(bool sensitivity, long rows, ulong seed, int sliceRows)
     {
         this.Table = sensitivity ? CoastSite.Sensitivity(rows, seed, sliceRows) : CoastSite.Spread(rows, seed, sliceRows);
-        this.Kept = sensitivity ? CoastSite.SensitivityKept : static () => CoastSite.SpreadKept(RequiredYears);
+        this.Kept = sensitivity ? () => CoastSite.SensitivityKept(rows, seed) : static () => CoastSite.SpreadKept(RequiredYears);
     }
 
     internal StudyTable Table { get; }

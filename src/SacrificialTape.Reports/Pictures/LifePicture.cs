@@ -13,6 +13,7 @@ internal static class LifePicture
     private const double Wide = 560;
     private const double High = 280;
     private const int Points = 120;
+    private const double Widest = 12;
 
     internal static Picture Of(LifeEstimate life, Lifetime required)
     {
@@ -26,7 +27,10 @@ internal static class LifePicture
         double earliest = Years(life.Earliest);
         double latest = life.Latest.IsUnlimited ? double.PositiveInfinity : Years(life.Latest);
         double wanted = required.IsUnlimited ? double.PositiveInfinity : Years(required);
-        double end = 1.1 * new[] { earliest, Math.Min(latest, 4 * earliest), Math.Min(wanted, 4 * earliest) }.Max();
+
+        // As far as the latest end, unless the earliest would then be squeezed against the axis; without an end, some way beyond.
+        double most = Widest * earliest;
+        double end = 1.1 * new[] { earliest, double.IsInfinity(latest) ? 4 * earliest : Math.Min(latest, most), double.IsInfinity(wanted) ? 0 : Math.Min(wanted, most) }.Max();
         double zinc = life.ZincCounted.Micrometers;
         double X(double years) => Left + (Wide * years / end);
         double Y(double um) => Top + High - (High * Math.Min(um, 1.1 * zinc) / (1.1 * zinc));
@@ -45,6 +49,10 @@ internal static class LifePicture
         if (latest <= end)
         {
             canvas.Ellipse(X(latest), Y(slowCourse[^1].Um), 5, 5, SvgCanvas.Blue, SvgCanvas.Ink);
+        }
+        else
+        {
+            canvas.Text(Left + Wide - 4, Y(slowCourse[^1].Um) + 18, double.IsInfinity(latest) ? "goes on without end" : "goes on beyond the picture", "end");
         }
 
         canvas.Line(Left, Y(zinc), Left + Wide, Y(zinc), SvgCanvas.Ink, 1, "4 4");
@@ -65,7 +73,11 @@ internal static class LifePicture
         canvas.Text(Left + (Wide / 2), Top + High + 46, "years", "middle");
         canvas.Text(8, Top - 10, "um used up");
         canvas.Text(Left + Wide - 4, Y(zinc) - 6, string.Create(CultureInfo.InvariantCulture, $"{zinc:0.#} um may be used up"), "end");
-        if (!double.IsInfinity(wanted))
+        if (!double.IsInfinity(wanted) && wanted > end)
+        {
+            canvas.Text(Left + Wide - 4, Top + High - 8, $"required {Text(wanted)} a, beyond the picture", "end");
+        }
+        else if (!double.IsInfinity(wanted))
         {
             canvas.Line(X(wanted), Top, X(wanted), Top + High, SvgCanvas.Grey, 2, "2 3");
             canvas.Text(X(wanted) + 5, Top + High - 8, $"required {Text(wanted)} a");

@@ -3,10 +3,21 @@ using System.Globalization;
 namespace SacrificialTape.Sweeps.Answers;
 
 /// <summary>Between which values a figure lies with a stated confidence.</summary>
-/// <param name="Low">The lower bound.</param>
-/// <param name="High">The upper bound.</param>
-public readonly record struct ConfidenceInterval(double Low, double High)
+public readonly record struct ConfidenceInterval
 {
+    internal ConfidenceInterval(double low, double high)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(low, high);
+        this.Low = low;
+        this.High = high;
+    }
+
+    /// <summary>The lower bound.</summary>
+    public double Low { get; }
+
+    /// <summary>The upper bound.</summary>
+    public double High { get; }
+
     /// <summary>Whether a value lies in it, bounds included.</summary>
     /// <param name="value">The value.</param>
     public bool Holds(double value) => value >= this.Low && value <= this.High;
@@ -23,5 +34,5 @@ public readonly record struct ConfidenceInterval(double Low, double High)
 
     internal static double Checked(double confidence) => confidence is > 0 and < 1
         ? confidence
-        : throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "More than 0 and less than 1.");
+        : throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "More than 0 and less than 1: write 0.95 for 95 %.");
 }

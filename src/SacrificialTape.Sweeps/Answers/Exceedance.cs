@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Sweeps.Answers;
@@ -12,6 +13,7 @@ public sealed class Exceedance : Summary
     /// <summary>States the thresholds.</summary>
     /// <param name="thresholds">At least one finite number, each more than the one before.</param>
     /// <exception cref="ArgumentException">There is none, one is not finite, or they do not rise.</exception>
+    [OverloadResolutionPriority(1)]
     public Exceedance(params ReadOnlySpan<double> thresholds)
     {
         if (thresholds.IsEmpty)
@@ -29,6 +31,14 @@ public sealed class Exceedance : Summary
 
         this.thresholds = thresholds.ToArray();
         this.above = new long[thresholds.Length];
+    }
+
+    /// <summary>States the thresholds, from a list or a sequence.</summary>
+    /// <param name="thresholds">At least one finite number, each more than the one before.</param>
+    /// <exception cref="ArgumentException">There is none, one is not finite, or they do not rise.</exception>
+    public Exceedance(IEnumerable<double> thresholds)
+        : this((thresholds ?? throw new ArgumentNullException(nameof(thresholds))).ToArray())
+    {
     }
 
     /// <summary>The thresholds.</summary>

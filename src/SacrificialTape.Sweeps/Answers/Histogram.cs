@@ -62,7 +62,7 @@ public sealed class Histogram : Summary
     {
         if (!(share is > 0 and <= 1))
         {
-            throw new ArgumentOutOfRangeException(nameof(share), share, "More than 0 and at most 1.");
+            throw new ArgumentOutOfRangeException(nameof(share), share, "More than 0 and at most 1: write 0.05 for 5 %.");
         }
 
         long all = this.Count;

@@ -45,7 +45,11 @@ public sealed class Moments : Summary
     /// <summary>The standard deviation with divisor n - 1; not a number below two rows.</summary>
     public double Deviation => Math.Sqrt(this.Variance);
 
-    /// <summary>The standard error of the mean of independent rows; of an even design it is too large.</summary>
+    /// <summary>
+    /// The standard error of the mean if rows are independent, as those of a <see cref="Sampling.RandomDesign"/> are. Of an even
+    /// design it is too large; of the rows of a <see cref="Sampling.PickFreezeDesign"/> or of paths, whose rows share values with
+    /// one another, over random points it is too small.
+    /// </summary>
     public double StandardError => Math.Sqrt(this.Variance / this.Count);
 
     /// <summary>The least finite number; not a number without rows.</summary>

@@ -15,16 +15,19 @@ public sealed class MorrisScreening : Summary
 {
     private readonly Moments[] effects;
     private readonly Moments[] absolute;
+    private readonly long rows;
 
     /// <summary>Sets it up.</summary>
     /// <param name="design">The design whose rows come.</param>
     /// <param name="inputs">The inputs of the sweep.</param>
+    /// <exception cref="ArgumentException">The design cannot take these inputs.</exception>
     public MorrisScreening(MorrisDesign design, SweepInputs inputs)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(inputs);
         this.Design = design;
         this.Inputs = inputs;
+        this.rows = design.RowsOf(inputs);
         this.effects = [.. inputs.All.Select(static _ => new Moments())];
         this.absolute = [.. inputs.All.Select(static _ => new Moments())];
     }
@@ -60,13 +63,18 @@ public sealed class MorrisScreening : Summary
     public ValueList<long> LeftOut => [.. this.effects.Select(static one => one.NotANumber + one.Infinite)];
 
     /// <inheritdoc/>
-    /// <exception cref="ArgumentException">The rows do not begin and end with whole paths.</exception>
+    /// <exception cref="ArgumentException">The rows do not begin and end with whole paths, or the design does not have them.</exception>
     public override void Add(long firstRow, ReadOnlySpan<double> answers)
     {
         int stride = this.Inputs.Count + 1;
         if (firstRow % stride != 0 || answers.Length % stride != 0)
         {
             throw new ArgumentException($"Rows of Morris paths come in paths of {stride}: begin and end with whole ones.", nameof(answers));
+        }
+
+        if (firstRow < 0 || firstRow > this.rows - answers.Length)
+        {
+            throw new ArgumentException($"The design '{this.Design}' has {this.rows} rows over these inputs.", nameof(answers));
         }
 
         for (long path = firstRow / stride; !answers.IsEmpty; answers = answers[stride..], path++)
@@ -85,7 +93,7 @@ public sealed class MorrisScreening : Summary
     public override void Join(Summary other)
     {
         MorrisScreening given = Same<MorrisScreening>(other);
-        if (given.Inputs.Count != this.Inputs.Count || given.Design.Seed != this.Design.Seed || given.Design.Levels != this.Design.Levels)
+        if (!given.Inputs.IsSame(this.Inputs) || !given.Design.IsSame(this.Design))
         {
             throw new ArgumentException("Its design or inputs are others.", nameof(other));
         }
@@ -100,11 +108,12 @@ public sealed class MorrisScreening : Summary
     /// <inheritdoc/>
     public override Summary Fresh() => new MorrisScreening(this.Design, this.Inputs);
 
+    internal override void CheckRows(Design design, SweepInputs inputs) => this.CheckRows(this.Design, this.Inputs, design, inputs);
+
     private protected override void WriteSetup(BinaryWriter writer)
     {
-        writer.Write(this.Design.Seed);
-        writer.Write(this.Design.Levels);
-        WriteNames(writer, this.Inputs);
+        writer.Write(this.Design.ToString());
+        WriteInputs(writer, this.Inputs);
     }
 
     private protected override void WriteState(BinaryWriter writer)

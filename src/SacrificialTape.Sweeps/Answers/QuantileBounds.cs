@@ -3,10 +3,21 @@ using System.Globalization;
 namespace SacrificialTape.Sweeps.Answers;
 
 /// <summary>Between which values a quantile lies: the edges of its bin.</summary>
-/// <param name="Low">The lower edge; negative infinity below all bins.</param>
-/// <param name="High">The upper edge; positive infinity above all bins.</param>
-public readonly record struct QuantileBounds(double Low, double High)
+public readonly record struct QuantileBounds
 {
+    internal QuantileBounds(double low, double high)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(low, high);
+        this.Low = low;
+        this.High = high;
+    }
+
+    /// <summary>The lower edge; negative infinity below all bins.</summary>
+    public double Low { get; }
+
+    /// <summary>The upper edge; positive infinity above all bins.</summary>
+    public double High { get; }
+
     /// <summary>The middle: at most half the width of the bin off.</summary>
     public double Middle => this.Low + ((this.High - this.Low) / 2);
 

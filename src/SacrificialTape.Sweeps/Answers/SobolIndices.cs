@@ -20,15 +20,24 @@ public sealed class SobolIndices : Summary
     private const int Groups = 32;
 
     private readonly SobolSums[] groups;
+    private readonly long rows;
 
     /// <summary>Sets it up.</summary>
+    /// <param name="design">The design whose rows come; those of another make no sense here, and a study of another refuses this summary.</param>
     /// <param name="inputs">The inputs of the sweep.</param>
-    public SobolIndices(SweepInputs inputs)
+    /// <exception cref="ArgumentException">The design cannot take these inputs: some go together, or there are too many.</exception>
+    public SobolIndices(PickFreezeDesign design, SweepInputs inputs)
     {
+        ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(inputs);
+        this.rows = design.RowsOf(inputs);
+        this.Design = design;
         this.Inputs = inputs;
         this.groups = [.. Enumerable.Range(0, Groups).Select(_ => new SobolSums(inputs.Count))];
     }
+
+    /// <summary>The design whose rows come.</summary>
+    public PickFreezeDesign Design { get; }
 
     /// <summary>The inputs of the sweep.</summary>
     public SweepInputs Inputs { get; }
@@ -77,13 +86,18 @@ public sealed class SobolIndices : Summary
         this.Intervals(confidence, total: true);
 
     /// <inheritdoc/>
-    /// <exception cref="ArgumentException">The rows do not begin and end with whole points.</exception>
+    /// <exception cref="ArgumentException">The rows do not begin and end with whole points, or the design does not have them.</exception>
     public override void Add(long firstRow, ReadOnlySpan<double> answers)
     {
         int stride = this.Inputs.Count + 2;
         if (firstRow % stride != 0 || answers.Length % stride != 0)
         {
             throw new ArgumentException($"Rows of Sobol indices come in points of {stride}: begin and end with whole ones.", nameof(answers));
+        }
+
+        if (firstRow < 0 || firstRow > this.rows - answers.Length)
+        {
+            throw new ArgumentException($"The design '{this.Design}' has {this.rows} rows over these inputs.", nameof(answers));
         }
 
         for (long point = firstRow / stride; !answers.IsEmpty; answers = answers[stride..], point++)
@@ -96,9 +110,9 @@ public sealed class SobolIndices : Summary
     public override void Join(Summary other)
     {
         SobolIndices given = Same<SobolIndices>(other);
-        if (given.Inputs.Count != this.Inputs.Count)
+        if (!given.Inputs.IsSame(this.Inputs) || !given.Design.IsSame(this.Design))
         {
-            throw new ArgumentException("Its inputs are others.", nameof(other));
+            throw new ArgumentException("Its design or inputs are others.", nameof(other));
         }
 
         for (int i = 0; i < Groups; i++)
@@ -110,7 +124,7 @@ public sealed class SobolIndices : Summary
     }
 
     /// <inheritdoc/>
-    public override Summary Fresh() => new SobolIndices(this.Inputs);
+    public override Summary Fresh() => new SobolIndices(this.Design, this.Inputs);
 
     /// <summary>Input by input first order and total as invariant text.</summary>
     public override string ToString()
@@ -121,7 +135,13 @@ public sealed class SobolIndices : Summary
             FormattableString.Invariant($"{input.Name}: first order {first[i]:0.000}, total {total[i]:0.000}")));
     }
 
-    private protected override void WriteSetup(BinaryWriter writer) => WriteNames(writer, this.Inputs);
+    internal override void CheckRows(Design design, SweepInputs inputs) => this.CheckRows(this.Design, this.Inputs, design, inputs);
+
+    private protected override void WriteSetup(BinaryWriter writer)
+    {
+        writer.Write(this.Design.ToString());
+        WriteInputs(writer, this.Inputs);
+    }
 
     private protected override void WriteState(BinaryWriter writer)
     {

@@ -84,12 +84,37 @@ public abstract class Summary
 
     private protected abstract void ReadState(BinaryReader reader);
 
-    private protected static void WriteNames(BinaryWriter writer, SweepInputs inputs)
+    /// <summary>Refuses rows of a design, or over inputs, that it is not for.</summary>
+    internal virtual void CheckRows(Design design, SweepInputs inputs)
+    {
+    }
+
+    private protected void CheckRows(Design own, SweepInputs ownInputs, Design design, SweepInputs inputs)
+    {
+        if (!own.IsSame(design))
+        {
+            throw new ArgumentException(
+                $"A {this.GetType().Name} over the rows of '{own}' can make nothing of rows of '{design}'. Give the study the design of the summary.", nameof(design));
+        }
+
+        if (!ownInputs.IsSame(inputs))
+        {
+            throw new ArgumentException(
+                $"A {this.GetType().Name} over the inputs '{ownInputs}' can make nothing of rows over '{inputs}'. Give both the same inputs.", nameof(inputs));
+        }
+    }
+
+    private protected static void WriteInputs(BinaryWriter writer, SweepInputs inputs)
     {
         writer.Write(inputs.Count);
         foreach (SweepInput input in inputs.All)
         {
             writer.Write(input.Name);
+            writer.Write(input.Unit);
+            writer.Write(input.Values.Kind);
+            double[] numbers = input.Values.Numbers;
+            writer.Write(numbers.Length);
+            Array.ForEach(numbers, writer.Write);
         }
     }
 

@@ -45,7 +45,7 @@ public sealed class ThresholdSearch
     /// <param name="low">The lowest value that may be tried, more than 0.</param>
     /// <param name="high">The highest, more than the lowest.</param>
     /// <param name="confidence">The confidence of the interval, more than 0, less than 1.</param>
-    /// <param name="relative">How close the bracket, as a share of the value: 1e-12 to 0.1.</param>
+    /// <param name="relativeTolerance">How close the bracket, as a share of the value: 1e-12 to 0.1.</param>
     /// <param name="threads">How many threads at most, at least 1; it changes the time and nothing else.</param>
     /// <param name="cancellation">Ends the search early.</param>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -59,7 +59,7 @@ public sealed class ThresholdSearch
         double low,
         double high,
         double confidence = 0.95,
-        double relative = 1e-6,
+        double relativeTolerance = 1e-6,
         int threads = 1,
         CancellationToken cancellation = default)
     {
@@ -70,14 +70,14 @@ public sealed class ThresholdSearch
 
         if (!(probability is > 0 and < 1))
         {
-            throw new ArgumentOutOfRangeException(nameof(probability), probability, "More than 0 and less than 1.");
+            throw new ArgumentOutOfRangeException(nameof(probability), probability, "More than 0 and less than 1: write 0.9 for 90 %.");
         }
 
         _ = new RangedValues(low, high, 2, RangeSpacing.Logarithmic);
         _ = ConfidenceInterval.Checked(confidence);
-        if (!(relative is >= 1e-12 and <= 0.1))
+        if (!(relativeTolerance is >= 1e-12 and <= 0.1))
         {
-            throw new ArgumentOutOfRangeException(nameof(relative), relative, "At least 1e-12 and at most 0.1.");
+            throw new ArgumentOutOfRangeException(nameof(relativeTolerance), relativeTolerance, "At least 1e-12 and at most 0.1.");
         }
 
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
@@ -105,10 +105,10 @@ public sealed class ThresholdSearch
             brackets[i] = ranks[i] >= 1 && ranks[i] <= ends[1] && ranks[i] > ends[0] ? new Bracket(low, high, ends[0], ends[1]) : null;
         }
 
-        while (brackets.Any(one => one is { } open && open.Width > relative))
+        while (brackets.Any(one => one is { } open && open.Width > relativeTolerance))
         {
             // Some values inside each bracket at once: the rows are drawn once for all of them.
-            double[] values = [.. brackets.Where(one => one is { } open && open.Width > relative).SelectMany(static one => one!.Value.Inside(Tries)).Distinct().Order()];
+            double[] values = [.. brackets.Where(one => one is { } open && open.Width > relativeTolerance).SelectMany(static one => one!.Value.Inside(Tries)).Distinct().Order()];
             if (values.Length == 0)
             {
                 break;

@@ -3,13 +3,33 @@ using System.Globalization;
 namespace SacrificialTape.Sweeps.Answers;
 
 /// <summary>One input of a tornado: what the answer is at its low and at its high value, all others at their medians.</summary>
-/// <param name="Input">Name of the input.</param>
-/// <param name="LowValue">Its value at the low share.</param>
-/// <param name="HighValue">Its value at the high share.</param>
-/// <param name="AtLow">The answer at the low value.</param>
-/// <param name="AtHigh">The answer at the high value.</param>
-public sealed record TornadoBar(string Input, double LowValue, double HighValue, double AtLow, double AtHigh)
+public sealed record TornadoBar
 {
+    internal TornadoBar(string input, double lowValue, double highValue, double atLow, double atHigh)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(input);
+        this.Input = input;
+        this.LowValue = lowValue;
+        this.HighValue = highValue;
+        this.AtLow = atLow;
+        this.AtHigh = atHigh;
+    }
+
+    /// <summary>Name of the input.</summary>
+    public string Input { get; }
+
+    /// <summary>Its value at the low share.</summary>
+    public double LowValue { get; }
+
+    /// <summary>Its value at the high share.</summary>
+    public double HighValue { get; }
+
+    /// <summary>The answer at the low value.</summary>
+    public double AtLow { get; }
+
+    /// <summary>The answer at the high value.</summary>
+    public double AtHigh { get; }
+
     /// <summary>How far apart the two answers are; not a number where one of them is none.</summary>
     public double Swing => Math.Abs(this.AtHigh - this.AtLow);
 

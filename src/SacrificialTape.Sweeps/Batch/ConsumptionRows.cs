@@ -6,7 +6,7 @@ using SacrificialTape.ServiceLife;
 namespace SacrificialTape.Sweeps.Batch;
 
 /// <summary>
-/// Metal used up by a current, row by row: see <see cref="FaradayLaw"/>, <see cref="AnodeMass"/> and <see cref="AnodeLife"/>. Bit
+/// Metal used up by a current, row by row: see <see cref="FaradayLaw"/>, <see cref="ServiceLife.AnodeMass"/> and <see cref="ServiceLife.AnodeLife"/>. Bit
 /// for bit the scalar forms.
 /// </summary>
 /// <remarks>
@@ -62,7 +62,7 @@ public static class ConsumptionRows
     /// <param name="usable">Share of the anode that may be used up; more than 0, at most 1.</param>
     /// <param name="massKg">Where the masses go, kg.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
-    public static void AnodeMassKg(Column amperes, Column timeYears, Column ampereHoursPerKg, Column usable, Span<double> massKg)
+    public static void AnodeMass(Column amperes, Column timeYears, Column ampereHoursPerKg, Column usable, Span<double> massKg)
     {
         amperes.Check(massKg, nameof(amperes));
         timeYears.Check(massKg, nameof(timeYears));
@@ -79,7 +79,7 @@ public static class ConsumptionRows
     /// <param name="usable">Share of the anode that may be used up; more than 0, at most 1.</param>
     /// <param name="massKg">Where the masses go, kg.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
-    public static void AnodeMassByConsumptionKg(
+    public static void AnodeMassByConsumption(
         Column amperes, Column timeYears, Column kgPerAmpereYear, Column efficiency, Column usable, Span<double> massKg)
     {
         amperes.Check(massKg, nameof(amperes));
@@ -97,7 +97,7 @@ public static class ConsumptionRows
     /// <param name="amperes">Current on the mean, A; more than 0.</param>
     /// <param name="lifeYears">Where the years go, of 365 d.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
-    public static void AnodeLifeYears(Column massKg, Column ampereHoursPerKg, Column usable, Column amperes, Span<double> lifeYears)
+    public static void AnodeLife(Column massKg, Column ampereHoursPerKg, Column usable, Column amperes, Span<double> lifeYears)
     {
         massKg.Check(lifeYears, nameof(massKg));
         ampereHoursPerKg.Check(lifeYears, nameof(ampereHoursPerKg));
@@ -114,7 +114,7 @@ public static class ConsumptionRows
     /// <param name="amperes">Current on the mean, A; more than 0.</param>
     /// <param name="lifeYears">Where the years go, of 365 d.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
-    public static void AnodeLifeByConsumptionYears(
+    public static void AnodeLifeByConsumption(
         Column massKg, Column kgPerAmpereYear, Column efficiency, Column usable, Column amperes, Span<double> lifeYears)
     {
         massKg.Check(lifeYears, nameof(massKg));

@@ -17,8 +17,23 @@ public static class FirstYearRateRows
     /// <param name="humidityPercent">Annual mean relative humidity, %.</param>
     /// <param name="sulfurDioxideMgPerM2Day">Deposition of sulfur dioxide, mg/(m2.d).</param>
     /// <param name="chlorideMgPerM2Day">Deposition of chloride, mg/(m2.d).</param>
-    /// <param name="rateUmPerYear">Where the rates go, um/a; NaN in a row with an input that is NaN or outside its range.</param>
+    /// <param name="rateUmPerYear">Where the rates go, um/a; NaN in a row with an input that is NaN or outside the data behind the function.</param>
+    /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
+    public static void Zinc(
+        Column temperatureDegC,
+        Column humidityPercent,
+        Column sulfurDioxideMgPerM2Day,
+        Column chlorideMgPerM2Day,
+        Span<double> rateUmPerYear) =>
+        Zinc(temperatureDegC, humidityPercent, sulfurDioxideMgPerM2Day, chlorideMgPerM2Day, BeyondFit.Refuse, rateUmPerYear);
+
+    /// <summary>First-year rate of zinc, um/a, also beyond the data behind the function where that is asked for.</summary>
+    /// <param name="temperatureDegC">Annual mean temperature, degC.</param>
+    /// <param name="humidityPercent">Annual mean relative humidity, %.</param>
+    /// <param name="sulfurDioxideMgPerM2Day">Deposition of sulfur dioxide, mg/(m2.d).</param>
+    /// <param name="chlorideMgPerM2Day">Deposition of chloride, mg/(m2.d).</param>
     /// <param name="beyond">The range: the data behind the function, or with AcceptWithFinding all air that can be described.</param>
+    /// <param name="rateUmPerYear">Where the rates go, um/a; NaN in a row with an input that is NaN or outside its range.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such choice of range.</exception>
     public static void Zinc(
@@ -26,8 +41,8 @@ public static class FirstYearRateRows
         Column humidityPercent,
         Column sulfurDioxideMgPerM2Day,
         Column chlorideMgPerM2Day,
-        Span<double> rateUmPerYear,
-        BeyondFit beyond = BeyondFit.Refuse)
+        BeyondFit beyond,
+        Span<double> rateUmPerYear)
     {
         if (!Enum.IsDefined(beyond))
         {

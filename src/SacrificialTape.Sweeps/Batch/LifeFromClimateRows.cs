@@ -27,7 +27,34 @@ public static class LifeFromClimateRows
     /// <param name="zincUm">Thickness of zinc to be used up, um; at least 0.</param>
     /// <param name="timeExponent">The exponent b, more than 0, at most 1.</param>
     /// <param name="lifeYears">Where the years go, of 365 d; NaN in a row with an input that is NaN or outside its range.</param>
+    /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
+    public static void Zinc(
+        Column temperatureDegC,
+        Column humidityPercent,
+        Column sulfurDioxideMgPerM2Day,
+        Column chlorideMgPerM2Day,
+        Column zincUm,
+        Column timeExponent,
+        Span<double> lifeYears) =>
+        Zinc(
+            temperatureDegC,
+            humidityPercent,
+            sulfurDioxideMgPerM2Day,
+            chlorideMgPerM2Day,
+            zincUm,
+            timeExponent,
+            BeyondFit.Refuse,
+            lifeYears);
+
+    /// <summary>Years until a foil is used up, also beyond the data behind the function where that is asked for.</summary>
+    /// <param name="temperatureDegC">Annual mean temperature, degC.</param>
+    /// <param name="humidityPercent">Annual mean relative humidity, %.</param>
+    /// <param name="sulfurDioxideMgPerM2Day">Deposition of sulfur dioxide, mg/(m2.d).</param>
+    /// <param name="chlorideMgPerM2Day">Deposition of chloride, mg/(m2.d).</param>
+    /// <param name="zincUm">Thickness of zinc to be used up, um; at least 0.</param>
+    /// <param name="timeExponent">The exponent b, more than 0, at most 1.</param>
     /// <param name="beyond">The range of the air: the data behind the function, or with AcceptWithFinding all that can be described.</param>
+    /// <param name="lifeYears">Where the years go, of 365 d; NaN in a row with an input that is NaN or outside its range.</param>
     /// <exception cref="ArgumentException">A column is not as long as the destination, or shares memory with it.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such choice of range.</exception>
     public static void Zinc(
@@ -37,8 +64,8 @@ public static class LifeFromClimateRows
         Column chlorideMgPerM2Day,
         Column zincUm,
         Column timeExponent,
-        Span<double> lifeYears,
-        BeyondFit beyond = BeyondFit.Refuse)
+        BeyondFit beyond,
+        Span<double> lifeYears)
     {
         if (!Enum.IsDefined(beyond))
         {
@@ -55,7 +82,7 @@ public static class LifeFromClimateRows
         {
             // One air for all rows: its rate is worked out once, by the same vector code.
             Span<double> rate = stackalloc double[1];
-            FirstYearRateRows.Zinc(temperatureDegC, humidityPercent, sulfurDioxideMgPerM2Day, chlorideMgPerM2Day, rate, beyond);
+            FirstYearRateRows.Zinc(temperatureDegC, humidityPercent, sulfurDioxideMgPerM2Day, chlorideMgPerM2Day, beyond, rate);
             LifeRows.PowerLaw(zincUm, rate[0], timeExponent, lifeYears);
             return;
         }

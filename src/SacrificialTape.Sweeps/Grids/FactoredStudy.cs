@@ -1,5 +1,7 @@
 using System.Runtime.ExceptionServices;
 using SacrificialTape.Quantities;
+using SacrificialTape.Sweeps.Answers;
+using SacrificialTape.Sweeps.Sampling;
 
 namespace SacrificialTape.Sweeps.Grids;
 
@@ -14,6 +16,8 @@ namespace SacrificialTape.Sweeps.Grids;
 public sealed class FactoredStudy
 {
     private const int MostKept = 1 << 22;
+
+    private static readonly GridDesign Design = new();
 
     private readonly GridPlaces places;
     private readonly Dictionary<string, GridSource> inputs = new(StringComparer.Ordinal);
@@ -83,11 +87,15 @@ public sealed class FactoredStudy
             throw new ArgumentException("The grid has more rows than can be counted: take fewer levels.", nameof(factors));
         }
 
+        this.Inputs = new SweepInputs(this.Factors.SelectMany(static factor => factor.Inputs));
         this.kept = new(this.Keep);
     }
 
     /// <summary>The factors; the last one changes from row to row.</summary>
     public ValueList<GridFactor> Factors { get; }
+
+    /// <summary>The inputs of all factors, in their order.</summary>
+    public SweepInputs Inputs { get; }
 
     /// <summary>The stages of the model.</summary>
     public ValueList<GridStage> Stages { get; }
@@ -134,25 +142,73 @@ public sealed class FactoredStudy
     /// <param name="firstRow">The first row, from 0.</param>
     /// <param name="rows">How many.</param>
     /// <exception cref="ArgumentOutOfRangeException">The grid does not have these rows.</exception>
-    public AnswerBlock Work(long firstRow, int rows)
+    public StudyRows Work(long firstRow, int rows)
     {
         this.Check(firstRow, rows);
         var all = new AnswerBlock(this.Answers, rows);
         this.WorkInto(all, firstRow, rows);
-        return all;
+        return this.WithInputs(all, firstRow, rows);
+    }
+
+    /// <summary>Which level of a factor a row has, from 0.</summary>
+    /// <param name="factor">Name of the factor.</param>
+    /// <param name="row">The row, from 0.</param>
+    /// <exception cref="ArgumentException">No factor has that name.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The grid does not have this row.</exception>
+    public int LevelOf(string factor, long row)
+    {
+        this.Check(row, 1);
+        for (int i = 0; i < this.Factors.Count; i++)
+        {
+            if (this.Factors[i].Name == factor)
+            {
+                return this.places.Level(i, row);
+            }
+        }
+
+        throw new ArgumentException($"No factor is named '{factor}'; there are {string.Join(", ", this.Factors.Select(static one => $"'{one.Name}'"))}.", nameof(factor));
     }
 
     /// <summary>Works out every stage for every row, as if all depended on all factors: to check with, and to compare times.</summary>
     /// <param name="firstRow">The first row, from 0.</param>
     /// <param name="rows">How many.</param>
     /// <exception cref="ArgumentOutOfRangeException">The grid does not have these rows.</exception>
-    public AnswerBlock WorkRowByRow(long firstRow, int rows)
+    public StudyRows WorkRowByRow(long firstRow, int rows)
     {
         this.Check(firstRow, rows);
         var all = new AnswerBlock(this.Answers, rows);
+        this.WorkRowByRowInto(all, firstRow, rows);
+        return this.WithInputs(all, firstRow, rows);
+    }
+
+    /// <summary>Works out rows the plain way into a block that is there.</summary>
+    internal void WorkRowByRowInto(AnswerBlock all, long firstRow, int rows)
+    {
         new GridWork(this.places, this.With(this.inputs, this.Stages)).Fill(all, firstRow, 0, rows);
         all.Show(rows);
-        return all;
+    }
+
+    /// <summary>Works out all rows, or those of a slice, for one answer, and gives the filled summary.</summary>
+    /// <typeparam name="TSummary">The kind of summary.</typeparam>
+    /// <param name="answer">Name of the answer.</param>
+    /// <param name="summary">What is to be kept; it stays as it is, another one set up like it is filled.</param>
+    /// <param name="slice">A slice by <see cref="Slice"/>; left out, all rows.</param>
+    /// <param name="threads">How many threads at most, at least 1; it changes the time and nothing else.</param>
+    /// <param name="cancellation">Ends the run early.</param>
+    /// <returns>The filled summary.</returns>
+    /// <remarks>Each call works the rows out anew: several summaries of one pass are for <see cref="Run"/>.</remarks>
+    /// <exception cref="ArgumentException">
+    /// The study has no such answer, the summary is for the rows of another design, or the slice does not lie in the study.
+    /// </exception>
+    /// <exception cref="OperationCanceledException">The run was ended early.</exception>
+    public TSummary Summarize<TSummary>(
+        string answer, TSummary summary, SweepSlice? slice = null, int threads = 1, CancellationToken cancellation = default)
+        where TSummary : Summary
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        var filled = (TSummary)summary.Fresh();
+        this.Run([new AnswerSummary(answer, filled)], slice, threads, cancellation);
+        return filled;
     }
 
     /// <summary>Works out all rows, or those of a slice, and gives each answer to its summaries.</summary>
@@ -160,7 +216,9 @@ public sealed class FactoredStudy
     /// <param name="slice">A slice by <see cref="Slice"/>; left out, all rows.</param>
     /// <param name="threads">How many threads at most, at least 1; it changes the time and nothing else.</param>
     /// <param name="cancellation">Ends the run early; the summaries are then of no use.</param>
-    /// <exception cref="ArgumentException">A summary names no answer of this study, or the slice does not lie in it.</exception>
+    /// <exception cref="ArgumentException">
+    /// A summary names no answer of this study, or is for the rows of another design, or the slice does not lie in it.
+    /// </exception>
     /// <exception cref="OperationCanceledException">The run was ended early.</exception>
     public void Run(
         IEnumerable<AnswerSummary> summaries, SweepSlice? slice = null, int threads = 1, CancellationToken cancellation = default)
@@ -169,10 +227,11 @@ public sealed class FactoredStudy
         ArgumentOutOfRangeException.ThrowIfLessThan(threads, 1);
         AnswerSummary[] wanted = [.. summaries];
         var names = new AnswerBlock(this.Answers, 0);
+        Array.ForEach(wanted, one => one.Summary.CheckRows(Design, this.Inputs));
         int[] columns = [.. wanted.Select(one => names.IndexOf(one.Answer))];
         string[] shown = [.. wanted.Select(static one => one.Answer).Distinct(StringComparer.Ordinal)];
         SweepSlice part = slice ?? new SweepSlice(0, this.Rows);
-        if (part.FirstRow < 0 || part.Rows < 0 || part.FirstRow > this.Rows - part.Rows)
+        if (part.FirstRow > this.Rows - part.Rows)
         {
             throw new ArgumentException($"Not a slice of this study, which has {this.Rows} rows.", nameof(slice));
         }
@@ -254,6 +313,30 @@ public sealed class FactoredStudy
         {
             throw new ArgumentOutOfRangeException(nameof(rows), rows, $"From row {firstRow} on the grid has {this.Rows - firstRow} rows.");
         }
+    }
+
+    private StudyRows WithInputs(AnswerBlock answers, long firstRow, int rows)
+    {
+        var labels = this.Factors.Select((factor, i) => (factor, i)).Where(static one => one.factor.LevelNames.Count > 0).Select(one =>
+            KeyValuePair.Create(
+                one.factor.Name,
+                Enumerable.Range(0, rows).Select(row => one.factor.LevelNames[this.places.Level(one.i, firstRow + row)]).ToArray()));
+        var block = new SweepBlock(this.Inputs, rows) { FirstRow = firstRow, Rows = rows };
+        int place = 0;
+        for (int factor = 0; factor < this.Factors.Count; factor++)
+        {
+            for (int input = 0; input < this.Factors[factor].Inputs.Count; input++, place++)
+            {
+                double[] levels = this.Factors[factor].Column(input);
+                Span<double> column = block.Column(place);
+                for (int row = 0; row < rows; row++)
+                {
+                    column[row] = levels[this.places.Level(factor, firstRow + row)];
+                }
+            }
+        }
+
+        return new StudyRows(block, answers, [.. labels]);
     }
 
     // Stages with what they need: known numbers where there are some, else answers that the rows hold.

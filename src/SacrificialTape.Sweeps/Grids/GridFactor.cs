@@ -14,8 +14,12 @@ public sealed class GridFactor
     /// <summary>A factor of several inputs that change together: the first level of each, then the second, and so on.</summary>
     /// <param name="name">A name of its own among the factors.</param>
     /// <param name="inputs">At least one, all with the same number of levels.</param>
-    /// <exception cref="ArgumentException">The name is empty, there is no input, or the inputs have no levels or different numbers of them.</exception>
-    public GridFactor(string name, IEnumerable<SweepInput> inputs)
+    /// <param name="levelNames">A name for each level, for tables: "coast", "town"; left out, levels have no names.</param>
+    /// <exception cref="ArgumentException">
+    /// The name is empty, there is no input, the inputs have no levels or different numbers of them, or there are not as many names as
+    /// levels, an empty one or one twice.
+    /// </exception>
+    public GridFactor(string name, IEnumerable<SweepInput> inputs, IEnumerable<string>? levelNames = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(inputs);
@@ -29,7 +33,7 @@ public sealed class GridFactor
         foreach (SweepInput input in this.Inputs)
         {
             int levels = input.Values.Levels ?? throw new ArgumentException(
-                $"A factor needs levels, and '{input}' has none: list its values or state a range.", nameof(inputs));
+                $"A factor needs levels, and '{input}' has none: list its values, or state a range with its number of levels.", nameof(inputs));
             if (this.Levels != 0 && levels != this.Levels)
             {
                 throw new ArgumentException(
@@ -38,6 +42,13 @@ public sealed class GridFactor
             }
 
             this.Levels = levels;
+        }
+
+        this.LevelNames = [.. levelNames ?? []];
+        if (levelNames is not null && (this.LevelNames.Count != this.Levels || this.LevelNames.Any(string.IsNullOrWhiteSpace)
+            || this.LevelNames.Distinct(StringComparer.Ordinal).Count() != this.Levels))
+        {
+            throw new ArgumentException($"As many names as levels, {this.Levels}, none empty and none twice.", nameof(levelNames));
         }
 
         this.columns = [.. this.Inputs.Select(input => Enumerable.Range(0, this.Levels).Select(input.Values.Level).ToArray())];
@@ -59,6 +70,9 @@ public sealed class GridFactor
 
     /// <summary>How many levels it has.</summary>
     public int Levels { get; }
+
+    /// <summary>The names of the levels; none where they have no names.</summary>
+    public ValueList<string> LevelNames { get; }
 
     /// <summary>The values of an input, level by level.</summary>
     internal double[] Column(int input) => this.columns[input];

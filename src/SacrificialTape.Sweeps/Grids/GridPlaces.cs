@@ -31,6 +31,9 @@ internal sealed class GridPlaces
     /// <summary>Whether a source changes with the last factor.</summary>
     internal bool Follows(GridSource source) => source.Factors.Length > 0 && source.Factors[^1] == this.factors[^1];
 
+    /// <summary>The level of a factor, counted among these, in a row.</summary>
+    internal int Level(int factor, long row) => (int)(row / this.strides[factor] % this.levels[factor]);
+
     /// <summary>The place of a row in a source of some of these factors.</summary>
     internal int Place(GridSource source, long row)
     {

@@ -33,7 +33,7 @@ internal sealed class GridWork
             int some = runs ? (int)Math.Min(most, this.places.Run - (row % this.places.Run)) : most;
             for (int i = 0; i < this.stages.Length; i++)
             {
-                this.rows[i].Count = some;
+                this.rows[i].Rows = some;
                 for (int need = 0; need < this.stages[i].Needs.Length; need++)
                 {
                     this.Give(i, need, all, row, place + done, some, runs);

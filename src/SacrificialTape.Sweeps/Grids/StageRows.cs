@@ -20,7 +20,7 @@ public sealed class StageRows
     }
 
     /// <summary>How many rows there are.</summary>
-    public int Count { get; internal set; }
+    public int Rows { get; internal set; }
 
     /// <summary>The names of what there is.</summary>
     public ValueList<string> Names => this.stage.Needs;
@@ -36,7 +36,7 @@ public sealed class StageRows
             {
                 if (this.stage.Needs[i] == name)
                 {
-                    return this.single[i] ? this.memory[i][this.places[i]] : this.memory[i].AsSpan(this.places[i], this.Count);
+                    return this.single[i] ? this.memory[i][this.places[i]] : this.memory[i].AsSpan(this.places[i], this.Rows);
                 }
             }
 

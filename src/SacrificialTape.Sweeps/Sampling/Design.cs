@@ -37,6 +37,13 @@ public abstract class Design
         return block;
     }
 
+    /// <summary>Whether another design makes the same rows of the same inputs.</summary>
+    internal bool IsSame(Design other) =>
+        ReferenceEquals(this, other) || (this.GetType() == other.GetType() && this.ToString() == other.ToString());
+
+    /// <summary>Kind, seed and numbers: all that a design is.</summary>
+    public abstract override string ToString();
+
     /// <summary>How many consecutive rows belong together: a slice holds all of them or none.</summary>
     internal virtual int RowsTogether(SweepInputs inputs) => 1;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Sweeps.Sampling;
@@ -12,6 +13,7 @@ public sealed record EmpiricalValues : DistributedValues
     /// <param name="measured">At least two finite numbers.</param>
     /// <exception cref="ArgumentException">There are fewer than two.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not finite.</exception>
+    [OverloadResolutionPriority(1)]
     public EmpiricalValues(params ReadOnlySpan<double> measured)
     {
         if (measured.Length < 2)
@@ -26,6 +28,15 @@ public sealed record EmpiricalValues : DistributedValues
 
         this.sorted = measured.ToArray();
         Array.Sort(this.sorted);
+    }
+
+    /// <summary>States the measurements, from a list or a sequence.</summary>
+    /// <param name="measured">At least two finite numbers.</param>
+    /// <exception cref="ArgumentException">There are fewer than two.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not finite.</exception>
+    public EmpiricalValues(IEnumerable<double> measured)
+        : this(Listed(measured, nameof(measured)))
+    {
     }
 
     /// <summary>The measurements, the least first.</summary>
@@ -55,6 +66,8 @@ public sealed record EmpiricalValues : DistributedValues
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(this.sorted.Length, this.sorted[0], this.sorted[^1]);
+
+    internal override double[] Numbers => [.. this.sorted];
 
     internal override void Draw(Span<double> shares)
     {

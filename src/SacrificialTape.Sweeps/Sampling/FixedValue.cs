@@ -18,6 +18,8 @@ public sealed record FixedValue : InputValues
 
     internal override double Level(int level) => this.Value;
 
+    internal override double[] Numbers => [this.Value];
+
     internal override void Draw(Span<double> shares) => shares.Fill(this.Value);
 
     /// <summary>The value as invariant text.</summary>

@@ -17,7 +17,7 @@ public sealed class GridDesign : Design
         foreach (SweepInput input in inputs.All)
         {
             int levels = input.Values.Levels ?? throw new ArgumentException(
-                $"A full grid needs levels, and '{input}' has none: list its values or state a range.", nameof(inputs));
+                $"A full grid needs levels, and '{input}' has none: list its values, or state a range with its number of levels.", nameof(inputs));
             try
             {
                 rows = checked(rows * levels);

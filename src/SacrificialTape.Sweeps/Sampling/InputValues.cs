@@ -15,7 +15,13 @@ public abstract record InputValues
     /// <exception cref="ArgumentOutOfRangeException">The share is outside that range.</exception>
     public double At(double share) => share is > 0 and < 1
         ? this.Draw(share)
-        : throw new ArgumentOutOfRangeException(nameof(share), share, "More than 0 and less than 1.");
+        : throw new ArgumentOutOfRangeException(nameof(share), share, "More than 0 and less than 1: write 0.05 for 5 %.");
+
+    /// <summary>What kind of values, as a saved summary names it.</summary>
+    internal virtual string Kind => this.GetType().Name;
+
+    /// <summary>All numbers that make these values what they are, to the last digit.</summary>
+    internal abstract double[] Numbers { get; }
 
     /// <summary>A value of the grid, from 0.</summary>
     internal virtual double Level(int level) => throw new NotSupportedException();
@@ -27,6 +33,12 @@ public abstract record InputValues
     {
         this.Draw(new Span<double>(ref share));
         return share;
+    }
+
+    private protected static double[] Listed(IEnumerable<double> values, string parameter)
+    {
+        ArgumentNullException.ThrowIfNull(values, parameter);
+        return [.. values];
     }
 
     private protected static double Finite(double value, string parameter) => double.IsFinite(value)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Sweeps.Sampling;
@@ -10,6 +11,7 @@ public sealed record ListedValues : InputValues
     /// <param name="values">At least one finite number, in the order in which a grid takes them.</param>
     /// <exception cref="ArgumentException">The list is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is not finite.</exception>
+    [OverloadResolutionPriority(1)]
     public ListedValues(params ReadOnlySpan<double> values)
     {
         if (values.IsEmpty)
@@ -25,6 +27,15 @@ public sealed record ListedValues : InputValues
         this.Values = [.. values];
     }
 
+    /// <summary>States them, from a list or a sequence.</summary>
+    /// <param name="values">At least one finite number, in the order in which a grid takes them.</param>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is not finite.</exception>
+    public ListedValues(IEnumerable<double> values)
+        : this(Listed(values, nameof(values)))
+    {
+    }
+
     /// <summary>The values.</summary>
     public ValueList<double> Values { get; }
 
@@ -32,6 +43,8 @@ public sealed record ListedValues : InputValues
     public override int? Levels => this.Values.Count;
 
     internal override double Level(int level) => this.Values[level];
+
+    internal override double[] Numbers => [.. this.Values];
 
     internal override void Draw(Span<double> shares)
     {

@@ -27,6 +27,8 @@ public sealed record LogNormalValues : DistributedValues
     public override double Below(double value) =>
         value <= 0 ? 0 : NormalKernel.Below(Math.Log(value / this.Median) / this.LogDeviation);
 
+    internal override double[] Numbers => [this.Median, this.LogDeviation];
+
     internal override void Draw(Span<double> shares) =>
         RowLoop.InPlace(new LogNormalDraws(shares, this.Median, this.LogDeviation), shares.Length);
 

@@ -26,6 +26,8 @@ public sealed record NormalValues : DistributedValues
     /// <inheritdoc/>
     public override double Below(double value) => NormalKernel.Below((value - this.Mean) / this.Deviation);
 
+    internal override double[] Numbers => [this.Mean, this.Deviation];
+
     internal override void Draw(Span<double> shares) => RowLoop.InPlace(new NormalDraws(shares, this.Mean, this.Deviation), shares.Length);
 
     /// <summary>Mean and deviation as invariant text.</summary>

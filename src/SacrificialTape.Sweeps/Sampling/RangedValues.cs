@@ -5,15 +5,15 @@ namespace SacrificialTape.Sweeps.Sampling;
 /// <summary>Values from a lowest to a highest: a grid takes levels with both ends among them, a draw any value between.</summary>
 public sealed record RangedValues : InputValues
 {
-    private readonly int levels;
+    private readonly int? levels;
 
     /// <summary>States a range.</summary>
     /// <param name="low">The lowest; more than 0 where spaced by ratios.</param>
     /// <param name="high">The highest, more than the lowest.</param>
-    /// <param name="levels">How many values a grid takes, at least 2.</param>
+    /// <param name="levels">How many values a grid takes, at least 2; left out, the range is for draws, and a grid refuses it.</param>
     /// <param name="spacing">Whether differences or ratios are equal.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public RangedValues(double low, double high, int levels = 2, RangeSpacing spacing = RangeSpacing.Linear)
+    public RangedValues(double low, double high, int? levels = null, RangeSpacing spacing = RangeSpacing.Linear)
     {
         if (!Enum.IsDefined(spacing))
         {
@@ -22,7 +22,7 @@ public sealed record RangedValues : InputValues
 
         this.Low = spacing == RangeSpacing.Logarithmic ? Above(low, 0, nameof(low)) : Finite(low, nameof(low));
         this.High = Above(high, low, nameof(high));
-        this.levels = levels >= 2 ? levels : throw new ArgumentOutOfRangeException(nameof(levels), levels, "At least 2.");
+        this.levels = levels is null or >= 2 ? levels : throw new ArgumentOutOfRangeException(nameof(levels), levels, "At least 2.");
         this.Spacing = spacing;
     }
 
@@ -38,8 +38,10 @@ public sealed record RangedValues : InputValues
     /// <inheritdoc/>
     public override int? Levels => this.levels;
 
+    internal override double[] Numbers => [this.Low, this.High, this.levels ?? 0, (int)this.Spacing];
+
     internal override double Level(int level) =>
-        level == 0 ? this.Low : level == this.levels - 1 ? this.High : this.Draw((double)level / (this.levels - 1));
+        level == 0 ? this.Low : level == this.levels - 1 ? this.High : this.Draw((double)level / (this.levels!.Value - 1));
 
     internal override void Draw(Span<double> shares)
     {

@@ -72,6 +72,10 @@ public sealed class SweepInputs
 
     internal ReadOnlySpan<int> Mixed => this.mixed;
 
+    /// <summary>Whether others are the same: names, units, values, and how they go together.</summary>
+    internal bool IsSame(SweepInputs other) =>
+        ReferenceEquals(this, other) || (this.All.Equals(other.All) && this.Correlations.Equals(other.Correlations));
+
     /// <summary>Where an input stands, from 0.</summary>
     /// <param name="name">Its name.</param>
     /// <exception cref="ArgumentException">No input has that name.</exception>

@@ -48,6 +48,8 @@ public sealed record TriangularValues : DistributedValues
             : 1 - ((this.High - value) * (this.High - value) / (width * (this.High - this.Likeliest)));
     }
 
+    internal override double[] Numbers => [this.Low, this.Likeliest, this.High];
+
     internal override void Draw(Span<double> shares)
     {
         double width = this.High - this.Low;

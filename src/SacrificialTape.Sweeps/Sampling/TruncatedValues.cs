@@ -48,6 +48,10 @@ public sealed record TruncatedValues : DistributedValues
     public override double Below(double value) =>
         double.IsNaN(value) ? value : Math.Clamp((this.Whole.Below(value) - this.below) / this.width, 0, 1);
 
+    internal override string Kind => $"{base.Kind} of {this.Whole.Kind}";
+
+    internal override double[] Numbers => [this.Low, this.High, .. this.Whole.Numbers];
+
     // The inverse may miss a bound by a rounding error; a bound is a bound.
     internal override void Draw(Span<double> shares)
     {

@@ -25,6 +25,8 @@ public sealed record UniformValues : DistributedValues
     public override double Below(double value) =>
         double.IsNaN(value) ? value : Math.Clamp((value - this.Low) / (this.High - this.Low), 0, 1);
 
+    internal override double[] Numbers => [this.Low, this.High];
+
     internal override void Draw(Span<double> shares)
     {
         foreach (ref double share in shares)

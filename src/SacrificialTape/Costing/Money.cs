@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using SacrificialTape.Quantities;
 
 namespace SacrificialTape.Costing;
 
@@ -10,7 +11,7 @@ namespace SacrificialTape.Costing;
 /// <para>Equality: amount and code, 1 and 1.00 are one amount. Two currencies are never added or compared: the error
 /// names both. <c>default</c> is unset and says so when read.</para>
 /// </remarks>
-public readonly record struct Money : IComparable<Money>
+public readonly record struct Money : IComparable<Money>, IComparable
 {
     private readonly decimal amount;
     private readonly string? currency;
@@ -136,6 +137,10 @@ public readonly record struct Money : IComparable<Money>
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">The currencies differ.</exception>
     public int CompareTo(Money other) => this.Amount.CompareTo(this.Same(other).amount);
+
+    /// <summary>The same order for callers that know no type; null comes first.</summary>
+    /// <exception cref="ArgumentException">The other one is of another type.</exception>
+    int IComparable.CompareTo(object? obj) => UntypedOrder.Of(this, obj);
 
     /// <summary>Amount and code as invariant text: every digit of the amount, and at least those of its minor unit where that is known.</summary>
     public override string ToString()

@@ -29,7 +29,10 @@ public sealed record ChoiceOptions
     /// <param name="takeOff">How strips are cut and how much spare is bought.</param>
     /// <param name="layChoices">End lap and wander; passes and method are taken from what is tried. Left out: those of the default rule set.</param>
     /// <param name="rollCounting">How rolls are paid.</param>
-    /// <param name="rejectFrom">Findings of this severity and above reject.</param>
+    /// <param name="rejectFrom">
+    /// Findings of this severity and above reject, but for warnings that the first-year rate rests on recalled numbers, which are the
+    /// same for every tape.
+    /// </param>
     /// <param name="acceptedRules">Rules whose findings never reject: somebody has decided on them. Left out: none.</param>
     /// <param name="rules">The rule set; left out: the library's own.</param>
     /// <param name="ownRules">The code for rules of the set that the library does not know; left out: none.</param>
@@ -128,8 +131,15 @@ public sealed record ChoiceOptions
 
     internal LineRules JudgedBy { get; }
 
+    /// <summary>
+    /// Whether a finding speaks against a lay. A warning of what the numbers of a rate rest on does not: it is the same for every tape,
+    /// so that it would reject all and choose none; it stays among the findings of those that are accepted. A rule set that makes a
+    /// stop of it rejects.
+    /// </summary>
     internal bool Rejects(Finding finding) =>
-        finding.Severity >= this.RejectFrom && !this.AcceptedRules.Contains(finding.Rule.Id, StringComparer.Ordinal);
+        finding.Severity >= this.RejectFrom
+        && !(finding.Severity < Severity.Stop && finding.Rule.Id is (RuleIds.RecalledRate or RuleIds.RecalledCategory))
+        && !this.AcceptedRules.Contains(finding.Rule.Id, StringComparer.Ordinal);
 
     private static ValueList<T> Several<T>(ValueList<T> given, string parameter)
     {

@@ -27,6 +27,12 @@ public sealed record RejectedLay
 
     private static string Short(Finding finding)
     {
+        if (finding.Measured is null && finding.Limit is null)
+        {
+            // Without numbers the id alone would say nothing.
+            return $"[{finding.Rule.Id}] {finding.Rule.Title}";
+        }
+
         string measured = finding.Measured is { } value ? $" {value}" : string.Empty;
         string limit = finding.Limit is { } bound ? $" against {bound}" : string.Empty;
         return $"[{finding.Rule.Id}]{measured}{limit}";

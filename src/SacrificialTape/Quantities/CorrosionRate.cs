@@ -7,7 +7,7 @@ namespace SacrificialTape.Quantities;
 /// <para>Range: finite, zero or more. Canonical unit: um/a. Equality: 15 significant digits of the canonical number;
 /// order by size. <c>default</c> is unset and says so when read.</para>
 /// </remarks>
-public readonly record struct CorrosionRate : IComparable<CorrosionRate>
+public readonly record struct CorrosionRate : IComparable<CorrosionRate>, IComparable
 {
     private static readonly AcceptedRange Accepted = AcceptedRange.AtLeast(0, "um/a");
 
@@ -57,6 +57,10 @@ public readonly record struct CorrosionRate : IComparable<CorrosionRate>
 
     /// <inheritdoc/>
     public int CompareTo(CorrosionRate other) => this.MicrometersPerYear.CompareTo(other.MicrometersPerYear);
+
+    /// <summary>The same order for callers that know no type; null comes first.</summary>
+    /// <exception cref="ArgumentException">The other one is of another type.</exception>
+    int IComparable.CompareTo(object? obj) => UntypedOrder.Of(this, obj);
 
     /// <summary>The rate as invariant text.</summary>
     public override string ToString() => this.stored.IsSet

@@ -9,7 +9,7 @@ namespace SacrificialTape.Quantities;
 /// <para>Range: finite, zero or more. Canonical unit: g/(m2.a). Equality: 15 significant digits; order by size.
 /// <c>default</c> is unset and says so when read.</para>
 /// </remarks>
-public readonly record struct MassLossRate : IComparable<MassLossRate>
+public readonly record struct MassLossRate : IComparable<MassLossRate>, IComparable
 {
     private static readonly AcceptedRange Accepted = AcceptedRange.AtLeast(0, "g/(m2.a)");
 
@@ -51,6 +51,10 @@ public readonly record struct MassLossRate : IComparable<MassLossRate>
 
     /// <inheritdoc/>
     public int CompareTo(MassLossRate other) => this.GramsPerSquareMeterYear.CompareTo(other.GramsPerSquareMeterYear);
+
+    /// <summary>The same order for callers that know no type; null comes first.</summary>
+    /// <exception cref="ArgumentException">The other one is of another type.</exception>
+    int IComparable.CompareTo(object? obj) => UntypedOrder.Of(this, obj);
 
     /// <summary>The rate as invariant text.</summary>
     public override string ToString() => this.stored.IsSet

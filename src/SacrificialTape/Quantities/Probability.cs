@@ -5,7 +5,7 @@ namespace SacrificialTape.Quantities;
 /// Range: at least 0, at most 1; 90 % is written 0.9. Order: by size. Equality: 15 significant digits. <c>default</c> is
 /// unset and says so when read.
 /// </remarks>
-public readonly record struct Probability : IComparable<Probability>
+public readonly record struct Probability : IComparable<Probability>, IComparable
 {
     private static readonly AcceptedRange Accepted = AcceptedRange.Between(0, 1, string.Empty).Noting("a fraction of 1; write 0.9 for 90 %");
 
@@ -35,6 +35,10 @@ public readonly record struct Probability : IComparable<Probability>
 
     /// <inheritdoc/>
     public int CompareTo(Probability other) => this.Fraction.CompareTo(other.Fraction);
+
+    /// <summary>The same order for callers that know no type; null comes first.</summary>
+    /// <exception cref="ArgumentException">The other one is of another type.</exception>
+    int IComparable.CompareTo(object? obj) => UntypedOrder.Of(this, obj);
 
     /// <summary>The value as invariant text.</summary>
     public override string ToString() =>

@@ -125,30 +125,36 @@ public sealed record LifeEstimate : IHasWorkings
         yield return rules[RuleIds.NoPublishedLife].State(subject);
     }
 
-    /// <inheritdoc/>
-    public Workings ShowWorkings()
+    /// <summary>The workings of the earliest life: least foil at the highest rate, under each law.</summary>
+    public Workings ShowWorkings() => this.Show(
+        "Earliest", this.Foil.LeastThicknessMm * 1000, this.leastUm.Bare, this.Exposure.FirstYear.Highest, static life => life.Earliest);
+
+    /// <summary>The workings of the latest life: nominal foil at the lowest rate, under each law.</summary>
+    public Workings ShowLatestWorkings() => this.Show(
+        "Latest", this.Foil.ThicknessMm * 1000, this.nominalUm.Bare, this.Exposure.FirstYear.Lowest, static life => life.Latest);
+
+    /// <summary>The range in a few words.</summary>
+    public override string ToString() => $"{this.Earliest} to {this.Latest}";
+
+    private Workings Show(string which, double foilUm, double usableUm, CorrosionRate rate, Func<LawLife, Lifetime> end)
     {
         var steps = new StepList();
-        double least = this.Foil.LeastThicknessMm * 1000;
-        steps.Add(LossFormulas.ZincPerLayer, [this.Usable.Fraction, least], this.leastUm.Bare);
+        steps.Add(LossFormulas.ZincPerLayer, [this.Usable.Fraction, foilUm], usableUm);
         var all = new List<WorkingStep>(steps.Under("zinc").Steps);
         foreach (LawLife life in this.ByLaw)
         {
-            all.AddRange(life.Law.ShowTimeToLoss(this.Exposure.FirstYear.Highest, Length.FromMicrometers(this.leastUm.Bare)).Steps);
-            Lifetime one = life.Law.TimeToLoss(this.Exposure.FirstYear.Highest, Length.FromMicrometers(this.leastUm.Bare));
+            all.AddRange(life.Law.ShowTimeToLoss(rate, Length.FromMicrometers(usableUm)).Steps);
+            Lifetime one = life.Law.TimeToLoss(rate, Length.FromMicrometers(usableUm));
             if (!one.IsUnlimited)
             {
                 var layers = new StepList();
-                layers.Add(LossFormulas.Layers, [this.LayersEverywhere, one.Years], life.Earliest.Years);
+                layers.Add(LossFormulas.Layers, [this.LayersEverywhere, one.Years], end(life).Years);
                 all.AddRange(layers.Under("layers").Steps);
             }
         }
 
-        return new Workings("Earliest life of the zinc in " + this.Exposure.Name, new ValueList<WorkingStep>(all));
+        return new Workings(which + " life of the zinc in " + this.Exposure.Name, new ValueList<WorkingStep>(all));
     }
-
-    /// <summary>The range in a few words.</summary>
-    public override string ToString() => $"{this.Earliest} to {this.Latest}";
 
     private static bool Shorter(Lifetime life, Lifetime required) =>
         !life.IsUnlimited && (required.IsUnlimited || WithAllowance.Below(life.Years, required.Years));

@@ -8,7 +8,7 @@ namespace SacrificialTape.ServiceLife;
 /// Range: zero or more, or <see cref="Unlimited"/> (zinc that loses nothing). Order: by length, unlimited last.
 /// Equality: 15 significant digits. <c>default</c> is unset and says so when read.
 /// </remarks>
-public readonly record struct Lifetime : IComparable<Lifetime>
+public readonly record struct Lifetime : IComparable<Lifetime>, IComparable
 {
     private readonly StoredNumber years;
 
@@ -48,6 +48,10 @@ public readonly record struct Lifetime : IComparable<Lifetime>
 
     /// <inheritdoc/>
     public int CompareTo(Lifetime other) => this.Years.CompareTo(other.Years);
+
+    /// <summary>The same order for callers that know no type; null comes first.</summary>
+    /// <exception cref="ArgumentException">The other one is of another type.</exception>
+    int IComparable.CompareTo(object? obj) => UntypedOrder.Of(this, obj);
 
     /// <summary>The life as invariant text.</summary>
     public override string ToString() => !this.years.IsSet

@@ -75,6 +75,22 @@ internal static class SpiralFormulas
         Unrolled,
         [Width, TrueAdvance]);
 
+    internal static Formula TurnsFlush { get; } = new(
+        "spiral.turns-flush",
+        new Symbol("N", "Turns of the spiral in one pass", TradeUnit.One),
+        "h / p",
+        @"\frac{h}{p}",
+        Unrolled,
+        [Height, Advance]);
+
+    internal static Formula TurnsLevel { get; } = new(
+        "spiral.turns-between-level-turns",
+        new Symbol("N", "Turns of the spiral between level turns, in one pass", TradeUnit.One),
+        "(h - w * cos(theta * pi / 180)) / p",
+        @"\frac{h - w\cos\theta}{p}",
+        Unrolled,
+        [Height, Width, Angle, Advance]);
+
     internal static Formula StripFlush { get; } = new(
         "spiral.strip-flush",
         new Symbol("L", "Strip for one pass, ends trimmed flush", TradeUnit.Millimeter),

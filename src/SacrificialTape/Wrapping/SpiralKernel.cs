@@ -151,6 +151,34 @@ internal static class SpiralKernel
         };
     }
 
+    /// <summary>How often the middle of the strip goes round from end to end of the pipe, ends trimmed flush: h / p.</summary>
+    internal static double TurnsFlush<TSteps>(in SpiralSolution spiral, double heightMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double turns = heightMm / spiral.AdvanceMm;
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.TurnsFlush, [heightMm, spiral.AdvanceMm], turns);
+        }
+
+        return turns;
+    }
+
+    /// <summary>
+    /// The same between level turns: the middle of a square end stands half of w cos(theta) from the end of the pipe.
+    /// </summary>
+    internal static double TurnsBetweenLevelTurns<TSteps>(in SpiralSolution spiral, double heightMm, TSteps steps)
+        where TSteps : struct, IStepRecorder
+    {
+        double turns = (heightMm - (spiral.WidthMm * spiral.Cosine)) / spiral.AdvanceMm;
+        if (TSteps.Records)
+        {
+            steps.Add(SpiralFormulas.TurnsLevel, [heightMm, spiral.WidthMm, spiral.AngleDegrees, spiral.AdvanceMm], turns);
+        }
+
+        return turns;
+    }
+
     /// <summary>Strip of one pass whose slanted ends are trimmed flush: h / sin(theta) + w / tan(theta).</summary>
     internal static double StripFlushMm<TSteps>(in SpiralSolution spiral, double heightMm, TSteps steps)
         where TSteps : struct, IStepRecorder

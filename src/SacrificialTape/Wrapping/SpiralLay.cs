@@ -61,6 +61,14 @@ public sealed record SpiralLay : ILay, IPlacedStrips
     /// <summary>End lap, wander, passes and method.</summary>
     public LayChoices Choices { get; }
 
+    /// <summary>
+    /// How often the strip goes round the pipe in one pass, counted along its middle from end to end; level turns and trim are not
+    /// in it.
+    /// </summary>
+    [BasisOf(typeof(SpiralFormulas), nameof(SpiralFormulas.TurnsFlush))]
+    [BasisOf(typeof(SpiralFormulas), nameof(SpiralFormulas.TurnsLevel))]
+    public double Turns => this.Wind(this.Geometry.Solution, default(NoSteps));
+
     Surface ILay.Surface => this.pipe;
 
     /// <inheritdoc/>
@@ -162,9 +170,15 @@ public sealed record SpiralLay : ILay, IPlacedStrips
         SpiralSolution spiral = this.Geometry.Solution;
         int turns = this.Ends.LevelTurnsAtEachEnd;
         int body = SpiralKernel.LayersInBody(spiral, this.Choices.WanderMm, steps);
+        _ = TSteps.Records ? this.Wind(spiral, steps) : 0;
         layersEverywhere = SpiralKernel.LayersEverywhere(this.Choices.Passes, body, turns, steps);
         return turns == 0 ? this.CutFlush(spiral, steps) : this.CutLevel(spiral, turns, steps);
     }
+
+    private double Wind<TSteps>(in SpiralSolution spiral, TSteps steps)
+        where TSteps : struct, IStepRecorder => this.Ends.LevelTurnsAtEachEnd == 0
+            ? SpiralKernel.TurnsFlush(spiral, this.pipe.LengthMm, steps)
+            : SpiralKernel.TurnsBetweenLevelTurns(spiral, this.pipe.LengthMm, steps);
 
     private ValueList<Strip> CutFlush<TSteps>(in SpiralSolution spiral, TSteps steps)
         where TSteps : struct, IStepRecorder

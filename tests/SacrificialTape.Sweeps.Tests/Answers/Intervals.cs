@@ -61,12 +61,12 @@ public sealed class Intervals
         SweepInputs inputs = Uniform(3, -Math.PI, Math.PI);
         var design = new PickFreezeDesign(new RandomDesign(9, 1000));
         double[] answers = Answers(design, inputs, Ishigami);
-        var whole = new SobolIndices(inputs);
+        var whole = new SobolIndices(design, inputs);
         whole.Add(0, answers);
-        var joined = new SobolIndices(inputs);
+        var joined = new SobolIndices(design, inputs);
         for (int end = 5000; end > 0; end -= 1250)
         {
-            var part = new SobolIndices(inputs);
+            var part = new SobolIndices(design, inputs);
             part.Add(end - 1250, answers.AsSpan(end - 1250, 1250));
             joined.Join(part);
         }
@@ -211,8 +211,9 @@ public sealed class Intervals
 
     private static SobolIndices Indices(SweepInputs inputs, Func<double[], double> model, ShareDesign points)
     {
-        var indices = new SobolIndices(inputs);
-        indices.Add(0, Answers(new PickFreezeDesign(points), inputs, model));
+        var design = new PickFreezeDesign(points);
+        var indices = new SobolIndices(design, inputs);
+        indices.Add(0, Answers(design, inputs, model));
         return indices;
     }
 

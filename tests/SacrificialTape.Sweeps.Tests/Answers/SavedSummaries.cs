@@ -19,8 +19,8 @@ public sealed class SavedSummaries
         new Histogram(-10, 10, 7),
         new Histogram(1, 10, 5, RangeSpacing.Logarithmic),
         new Exceedance(-1, 0, 5),
-        new SobolIndices(Two),
-        new MorrisScreening(new MorrisDesign(3, 40), Two),
+        new SobolIndices(new PickFreezeDesign(new RandomDesign(3, 400)), Two),
+        new MorrisScreening(new MorrisDesign(3, 400), Two),
     ];
 
     [Fact]
@@ -79,7 +79,12 @@ public sealed class SavedSummaries
 
         Assert.Contains("set up", Refused(new Histogram(-10, 10, 8), new Histogram(-10, 10, 7).Save()), StringComparison.Ordinal);
         Assert.Contains("set up", Refused(new Exceedance(1, 3), new Exceedance(1, 2).Save()), StringComparison.Ordinal);
-        Assert.Contains("set up", Refused(new MorrisScreening(new MorrisDesign(4, 40), Two), Kinds[^1].Save()), StringComparison.Ordinal);
+        byte[] indices = Kinds[^2].Save();
+        Assert.Contains("set up", Refused(new SobolIndices(new PickFreezeDesign(new RandomDesign(4, 400)), Two), indices), StringComparison.Ordinal);
+        Assert.Contains("set up", Refused(new SobolIndices(new PickFreezeDesign(new LatinHypercubeDesign(3, 400)), Two), indices), StringComparison.Ordinal);
+        var wider = new SweepInputs([Two.All[0], new("y", "mm", new UniformValues(0, Math.BitIncrement(1)))]);
+        Assert.Contains("set up", Refused(new SobolIndices(new PickFreezeDesign(new RandomDesign(3, 400)), wider), indices), StringComparison.Ordinal);
+        Assert.Contains("set up", Refused(new MorrisScreening(new MorrisDesign(4, 400), Two), Kinds[^1].Save()), StringComparison.Ordinal);
     }
 
     private static string Refused(Summary into, byte[] saved) => Assert.Throws<ArgumentException>(nameof(saved), () => into.Fresh().JoinSaved(saved)).Message;

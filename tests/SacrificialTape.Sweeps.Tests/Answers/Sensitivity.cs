@@ -61,11 +61,12 @@ public sealed class Sensitivity
     [Fact]
     public void A_point_with_a_row_that_is_no_number_is_left_out_and_counted()
     {
-        var indices = new SobolIndices(Uniform(2, 0, 1));
+        var indices = new SobolIndices(new PickFreezeDesign(new RandomDesign(1, 3)), Uniform(2, 0, 1));
         indices.Add(0, [1, 2, 3, 4, 1, double.NaN, 3, 4, 5, 1, 2, 9]);
         Assert.Equal((2, 1), (indices.Points, indices.LeftOut));
         Assert.Throws<ArgumentException>("answers", () => indices.Add(0, [1, 2, 3]));
         Assert.Throws<ArgumentException>("answers", () => indices.Add(1, [1, 2, 3, 4]));
+        Assert.Contains("has 12 rows", Assert.Throws<ArgumentException>("answers", () => indices.Add(12, [1, 2, 3, 4])).Message, StringComparison.Ordinal);
     }
 
     // By Morris: over a line of slope c in the share every effect is c; over a product of two it is the other one.
@@ -99,7 +100,7 @@ public sealed class Sensitivity
     private static SobolIndices Indices(SweepInputs inputs, int points, Func<double[], double> model)
     {
         var design = new PickFreezeDesign(new SobolDesign(2024, points));
-        var indices = new SobolIndices(inputs);
+        var indices = new SobolIndices(design, inputs);
         indices.Add(0, Answers(design, inputs, model));
         return indices;
     }

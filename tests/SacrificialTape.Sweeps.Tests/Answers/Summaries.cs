@@ -82,6 +82,7 @@ public sealed class Summaries
         Assert.Equal(5.5, histogram.Quantile(0.4).Middle, 1e-13);
         Assert.Throws<InvalidOperationException>(static () => new Histogram(0, 1, 1).Quantile(0.5));
         Assert.Throws<ArgumentOutOfRangeException>("share", () => histogram.Quantile(0));
+        Assert.Contains("write 0.05 for 5 %", Assert.Throws<ArgumentOutOfRangeException>("share", () => histogram.Quantile(5.0)).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>("bins", static () => new Histogram(0, 1, 0));
     }
 

@@ -24,7 +24,7 @@ public sealed class Thresholds
     {
         double expected = Years * Median * Math.Exp(LogDeviation * NormalKernel.Quantile(probability));
         LeastValue found = Search(new SobolDesign(3, 1 << 14)).Find(
-            Years, probability, 1, 1000, relative: 1e-8, threads: 2, cancellation: TestContext.Current.CancellationToken);
+            Years, probability, 1, 1000, relativeTolerance: 1e-8, threads: 2, cancellation: TestContext.Current.CancellationToken);
         Assert.Equal(expected, found.Value, 1e-3 * expected);
         Assert.True(found.Interval.Holds(expected) && found.Interval.Holds(found.Value));
         Assert.True(found.Value - found.Short <= 1e-8 * found.Value && found.Share >= probability);
@@ -39,7 +39,7 @@ public sealed class Thresholds
         double[] needed = [.. design.Make(Rate, 0, 999)["rate"].ToArray().Select(static rate => Years * rate).Order()];
         foreach (double probability in new[] { 0.1, 0.5, 0.9, 0.999, 1.0 / 3 })
         {
-            LeastValue found = Search(design).Find(Years, probability, 1, 1000, relative: 1e-10, cancellation: TestContext.Current.CancellationToken);
+            LeastValue found = Search(design).Find(Years, probability, 1, 1000, relativeTolerance: 1e-10, cancellation: TestContext.Current.CancellationToken);
             double exact = needed[(int)Math.Ceiling((probability * 999) - 1e-9) - 1];
             Assert.True(found.Short <= exact * (1 + 1e-14) && exact * (1 - 1e-14) <= found.Value, $"{probability}: {found.Short} to {found.Value}, exactly {exact}");
         }
@@ -110,7 +110,7 @@ public sealed class Thresholds
         Assert.Throws<ArgumentOutOfRangeException>("requirement", () => search.Find(double.NaN, 0.9, 1, 1000, cancellation: token));
         Assert.Throws<ArgumentOutOfRangeException>("low", () => search.Find(Years, 0.9, 0, 1000, cancellation: token));
         Assert.Throws<ArgumentOutOfRangeException>("confidence", () => search.Find(Years, 0.9, 1, 1000, 1, cancellation: token));
-        Assert.Throws<ArgumentOutOfRangeException>("relative", () => search.Find(Years, 0.9, 1, 1000, 0.9, 1e-15, cancellation: token));
+        Assert.Throws<ArgumentOutOfRangeException>("relativeTolerance", () => search.Find(Years, 0.9, 1, 1000, 0.9, 1e-15, cancellation: token));
         Assert.Throws<ArgumentOutOfRangeException>("threads", () => search.Find(Years, 0.9, 1, 1000, threads: 0, cancellation: token));
         var falling = new ThresholdSearch(Rate, new RandomDesign(1, 1000), static (foil, rows, answers) =>
             LifeRows.Linear(foil is > 200 and < 900 ? 1 : foil, rows["rate"], answers));

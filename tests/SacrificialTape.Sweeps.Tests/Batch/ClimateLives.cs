@@ -129,9 +129,9 @@ public sealed class ClimateLives
     public void Air_that_corrodes_nothing_is_endless_and_the_rest_is_refused()
     {
         double[] years = new double[2];
-        LifeFromClimateRows.Zinc(20, 80, 0, 0, new double[] { 80, 0 }, 0.813, years, BeyondFit.AcceptWithFinding);
+        LifeFromClimateRows.Zinc(20, 80, 0, 0, new double[] { 80, 0 }, 0.813, BeyondFit.AcceptWithFinding, years);
         Assert.Equal([double.PositiveInfinity, 0], years);
-        Assert.Throws<ArgumentOutOfRangeException>("beyond", () => LifeFromClimateRows.Zinc(20, 80, 1, 1, 80, 0.8, years, (BeyondFit)9));
+        Assert.Throws<ArgumentOutOfRangeException>("beyond", () => LifeFromClimateRows.Zinc(20, 80, 1, 1, 80, 0.8, (BeyondFit)9, years));
         Assert.Throws<ArgumentException>("zincUm", () => LifeFromClimateRows.Zinc(20, 80, 1, 1, years, 0.8, years));
         Assert.Throws<ArgumentException>("chlorideMgPerM2Day", () => LifeFromClimateRows.Zinc(20, 80, 1, new double[3], 80, 0.8, years));
     }

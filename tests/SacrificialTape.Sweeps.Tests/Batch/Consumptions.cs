@@ -50,10 +50,10 @@ public sealed class Consumptions
         double[] life = new double[amperes.Length];
         double[] lifeByConsumption = new double[amperes.Length];
         double capacity = PracticalCapacity.IsoBuried.Capacity.AmpereHoursPerKilogram;
-        ConsumptionRows.AnodeMassKg(amperes, years, capacity, 0.8, mass);
-        ConsumptionRows.AnodeMassByConsumptionKg(amperes, years, 10.7, 0.9, 0.85, byConsumption);
-        ConsumptionRows.AnodeLifeYears(mass, capacity, 0.8, amperes, life);
-        ConsumptionRows.AnodeLifeByConsumptionYears(byConsumption, 10.7, 0.9, 0.85, amperes, lifeByConsumption);
+        ConsumptionRows.AnodeMass(amperes, years, capacity, 0.8, mass);
+        ConsumptionRows.AnodeMassByConsumption(amperes, years, 10.7, 0.9, 0.85, byConsumption);
+        ConsumptionRows.AnodeLife(mass, capacity, 0.8, amperes, life);
+        ConsumptionRows.AnodeLifeByConsumption(byConsumption, 10.7, 0.9, 0.85, amperes, lifeByConsumption);
         var consumption = AnodeConsumption.FromKilogramsPerAmpereYear(10.7);
         var efficiency = CurrentEfficiency.FromFraction(0.9);
         for (int i = 0; i < amperes.Length; i++)
@@ -91,15 +91,15 @@ public sealed class Consumptions
     public void What_the_typed_form_refuses_is_not_a_number(double amperes, double other, double capacity, double usable)
     {
         double[] answer = new double[3];
-        ConsumptionRows.AnodeMassKg(amperes, other, capacity, usable, answer);
+        ConsumptionRows.AnodeMass(amperes, other, capacity, usable, answer);
         Assert.True(double.IsNaN(answer[0]));
-        ConsumptionRows.AnodeLifeYears(other, capacity, usable, amperes, answer);
+        ConsumptionRows.AnodeLife(other, capacity, usable, amperes, answer);
         Assert.True(double.IsNaN(answer[0]));
         if (capacity is > 0 and < 800)
         {
-            ConsumptionRows.AnodeMassByConsumptionKg(amperes, other, 10.7, 0.9, usable, answer);
+            ConsumptionRows.AnodeMassByConsumption(amperes, other, 10.7, 0.9, usable, answer);
             Assert.True(double.IsNaN(answer[0]));
-            ConsumptionRows.AnodeLifeByConsumptionYears(other, 10.7, usable, 1, amperes, answer);
+            ConsumptionRows.AnodeLifeByConsumption(other, 10.7, usable, 1, amperes, answer);
             Assert.True(double.IsNaN(answer[0]));
         }
     }
@@ -116,7 +116,7 @@ public sealed class Consumptions
         Assert.True(double.IsNaN(rate[0]) && double.IsNaN(rate[1]) && rate[2] > 0);
         Assert.Throws<ArgumentOutOfRangeException>("metal", () => ConsumptionRows.MassLoss(1, (Metal)99, rate));
         Assert.Throws<ArgumentException>("amperesPerM2", () => ConsumptionRows.MassLoss(rate, Metal.Zinc, rate));
-        Assert.Throws<ArgumentException>("usable", () => ConsumptionRows.AnodeMassKg(1, 1, 780, new double[2], rate));
+        Assert.Throws<ArgumentException>("usable", () => ConsumptionRows.AnodeMass(1, 1, 780, new double[2], rate));
     }
 
     private static double[] Grid(double low, double high, double factor)

@@ -50,7 +50,7 @@ public sealed class Rates
         static air =>
         {
             double[] rate = new double[1];
-            FirstYearRateRows.Zinc(air.T, air.Rh, air.Pd, air.Sd, rate, BeyondFit.AcceptWithFinding);
+            FirstYearRateRows.Zinc(air.T, air.Rh, air.Pd, air.Sd, BeyondFit.AcceptWithFinding, rate);
             Ulps.AtMost(Most, Scalar(air.T, air.Rh, air.Pd, air.Sd), rate[0], $"{air}");
         });
 
@@ -58,7 +58,7 @@ public sealed class Rates
     public void Without_deposition_a_term_is_nothing()
     {
         double[] rate = new double[1];
-        FirstYearRateRows.Zinc(20, 80, 0, 0, rate, BeyondFit.AcceptWithFinding);
+        FirstYearRateRows.Zinc(20, 80, 0, 0, BeyondFit.AcceptWithFinding, rate);
         Assert.Equal(0, rate[0]);
     }
 
@@ -76,7 +76,7 @@ public sealed class Rates
         double[] rate = new double[3];
         FirstYearRateRows.Zinc(new[] { 15, t, 15 }, new[] { 80, rh, 80 }, new[] { 5, pd, 5 }, new[] { 5, sd, 5 }, rate);
         Assert.True(rate[0] > 0 && double.IsNaN(rate[1]) && rate[2] == rate[0]);
-        FirstYearRateRows.Zinc(t, rh, pd, sd, rate, BeyondFit.AcceptWithFinding);
+        FirstYearRateRows.Zinc(t, rh, pd, sd, BeyondFit.AcceptWithFinding, rate);
         Ulps.AtMost(Most, Scalar(t, rh, pd, sd), rate[0], "accepted");
     }
 
@@ -92,7 +92,7 @@ public sealed class Rates
         double[] two = [80, bad, 80, 80];
         double[] three = [5, 5, bad, 5];
         double[] four = [5, 5, 5, bad];
-        FirstYearRateRows.Zinc(one, two, three, four, rate, BeyondFit.AcceptWithFinding);
+        FirstYearRateRows.Zinc(one, two, three, four, BeyondFit.AcceptWithFinding, rate);
         Assert.All(rate, static value => Assert.True(double.IsNaN(value)));
     }
 

@@ -104,7 +104,7 @@ public sealed class Walk
         LifeFromClimateRows.Zinc(Celsius, Percent, Sulfur, Chloride, Zinc, 0.813, years);
         LifeFromClimateRows.Zinc(11, 76, 6, 25, Zinc, 0.813, years);
         HolidayLifeRows.WithOwnCorrosion(Zinc, 0.8, 0.7, 0.01, 2, 0.813, 7140, years);
-        ConsumptionRows.AnodeMassKg(Zinc, 20, 780, 0.8, years);
+        ConsumptionRows.AnodeMass(Zinc, 20, 780, 0.8, years);
     }
 
     private static double[] Life(int start, int length)

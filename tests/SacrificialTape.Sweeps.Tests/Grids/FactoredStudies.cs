@@ -16,7 +16,7 @@ public sealed class FactoredStudies
         Column foil = rows["foil"];
         Column layers = rows["layers"];
         Span<double> zinc = answers["zinc"];
-        for (int i = 0; i < rows.Count; i++)
+        for (int i = 0; i < rows.Rows; i++)
         {
             zinc[i] = foil[i] * layers[i];
         }
@@ -38,8 +38,8 @@ public sealed class FactoredStudies
         {
             FactoredStudy study = Of(climates, exponents, foils, layers, order);
             int rows = (int)study.Rows;
-            AnswerBlock factored = study.Work(0, rows);
-            AnswerBlock plain = study.WorkRowByRow(0, rows);
+            AnswerBlock factored = study.Work(0, rows).Answers;
+            AnswerBlock plain = study.WorkRowByRow(0, rows).Answers;
             foreach (string answer in study.Answers)
             {
                 Assert.Equal(plain[answer].ToArray(), factored[answer].ToArray());
@@ -48,7 +48,7 @@ public sealed class FactoredStudies
 
             int first = rows / 3;
             int some = rows - first - (rows / 7);
-            AnswerBlock part = study.Work(first, some);
+            AnswerBlock part = study.Work(first, some).Answers;
             Assert.Equal(plain["life"].Slice(first, some).ToArray(), part["life"].ToArray());
             Assert.Equal(plain["zinc"].Slice(first, some).ToArray(), part["zinc"].ToArray());
         }
@@ -66,12 +66,17 @@ public sealed class FactoredStudies
             [new GridFactor(one), new GridFactor(two), new GridFactor(three)],
             [new(["a", "b", "c"], ["sum"], static (rows, answers) =>
             {
-                for (int i = 0; i < rows.Count; i++)
+                for (int i = 0; i < rows.Rows; i++)
                 {
                     answers["sum"][i] = rows["a"][i] + rows["b"][i] + rows["c"][i];
                 }
             })]);
-        double[] sum = study.Work(0, 24)["sum"].ToArray();
+        StudyRows all = study.Work(0, 24);
+        Assert.All(new[] { "a", "b", "c" }, name => Assert.Equal(grid[name].ToArray(), all.Inputs[name].ToArray()));
+        Assert.Equal(grid["c"].Slice(5, 9).ToArray(), study.Work(5, 9).Inputs["c"].ToArray());
+        Assert.Equal((5, 9), (study.Work(5, 9).Inputs.FirstRow, study.Work(5, 9).Rows));
+        Assert.All(Enumerable.Range(0, 24), row => Assert.Equal((row / 8, row / 2 % 4, row % 2), (study.LevelOf("a", row), study.LevelOf("b", row), study.LevelOf("c", row))));
+        double[] sum = all.Answers["sum"].ToArray();
         Assert.All(Enumerable.Range(0, 24), i => Assert.Equal(grid["a"][i] + grid["b"][i] + grid["c"][i], sum[i]));
     }
 
@@ -87,12 +92,12 @@ public sealed class FactoredStudies
             [
                 new(["temperature", "humidity", "sulfur", "chloride"], ["rate"], (rows, answers) =>
                 {
-                    Interlocked.Add(ref seen, rows.Count);
+                    Interlocked.Add(ref seen, rows.Rows);
                     Rate.Model(rows, answers);
                 }),
                 new(["zinc", "rate"], ["life"], (rows, answers) =>
                 {
-                    Interlocked.Add(ref all, rows.Count);
+                    Interlocked.Add(ref all, rows.Rows);
                     _ = rows["rate"].IsSingle ? Interlocked.Increment(ref single) : 0;
                     Assert.False(rows["zinc"].IsSingle);
                     LifeRows.PowerLaw(rows["zinc"], rows["rate"], 0.813, answers["life"]);
@@ -114,7 +119,7 @@ public sealed class FactoredStudies
     public void Lives_are_those_of_the_one_pass_from_climate()
     {
         FactoredStudy study = Of(9, 1, 4, 30, [0, 1, 2, 3]);
-        AnswerBlock answers = study.Work(0, (int)study.Rows);
+        AnswerBlock answers = study.Work(0, (int)study.Rows).Answers;
         GridFactor climate = study.Factors[0];
         double[] life = new double[1];
         for (int row = 0; row < answers.Rows; row += 37)
@@ -164,6 +169,13 @@ public sealed class FactoredStudies
         Assert.Contains("'a' has 2 levels and 'b' 3", Assert.Throws<ArgumentException>(
             "inputs", static () => new GridFactor("both", [new("a", "", new ListedValues(1, 2)), new("b", "", new ListedValues(1, 2, 3))])).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>("inputs", static () => new GridFactor("none", []));
+        Assert.Contains("has none: list its values, or state a range with its number of levels", Assert.Throws<ArgumentException>(
+            "inputs", static () => new GridFactor(new SweepInput("zinc", "um", new RangedValues(80, 100)))).Message, StringComparison.Ordinal);
+        foreach (string[] names in new string[][] { [], ["thin"], ["thin", "thin"], ["thin", " "], ["thin", "thick", "thicker"] })
+        {
+            Assert.Contains("As many names as levels, 2", Assert.Throws<ArgumentException>("levelNames", () => new GridFactor("zinc", zinc.Inputs, names)).Message, StringComparison.Ordinal);
+        }
+
         Assert.Throws<ArgumentException>("factors", () => new FactoredStudy([zinc, zinc], [stage]));
         Assert.Throws<ArgumentException>("factors", () => new FactoredStudy([], [stage]));
         Assert.Throws<ArgumentException>("stages", () => new FactoredStudy([zinc], []));
@@ -178,6 +190,8 @@ public sealed class FactoredStudies
         Assert.Throws<ArgumentOutOfRangeException>("slice", () => study.Slice(2, 2));
         Assert.Throws<ArgumentException>("slice", () => study.Run([], new SweepSlice(1, 2), cancellation: TestContext.Current.CancellationToken));
         Assert.Throws<ArgumentException>("answer", () => study.FactorsBehind("life"));
+        Assert.Throws<ArgumentException>("factor", () => study.LevelOf("foil", 0));
+        Assert.Throws<ArgumentOutOfRangeException>("firstRow", () => study.LevelOf("zinc", -1));
         Assert.Throws<ArgumentOutOfRangeException>("threads", () => study.Run([], threads: 0, cancellation: TestContext.Current.CancellationToken));
         Assert.Contains("more rows than can be counted", Assert.Throws<ArgumentException>("factors", () => new FactoredStudy(
             Enumerable.Range(0, 5).Select(static i => new GridFactor(new SweepInput("x" + i, "", new RangedValues(0, 1, 100_000)))),
@@ -189,9 +203,41 @@ public sealed class FactoredStudies
     {
         var study = new FactoredStudy(
             [Climates(3), new(new SweepInput("zinc", "um", new ListedValues(80, 100)))], [new(["zinc"], ["one", "two"], static (rows, answers) => answers["one"].Fill(1))]);
-        AnswerBlock block = study.Work(0, 6);
+        AnswerBlock block = study.Work(0, 6).Answers;
         Assert.All(block["two"].ToArray(), static one => Assert.True(double.IsNaN(one)));
         Assert.All(block["one"].ToArray(), static one => Assert.Equal(1, one));
+    }
+
+    [Fact]
+    public void A_table_has_headings_with_units_and_names_of_levels()
+    {
+        var study = new FactoredStudy(
+            [
+                new("place", [new("rate", "um/a", new ListedValues(2, 4))], ["town", "coast"]),
+                new(new SweepInput("zinc", "um", new ListedValues(50, 100, 1250))),
+            ],
+            [new(["zinc", "rate"], ["life"], static (rows, answers) => LifeRows.Linear(rows["zinc"], rows["rate"], answers["life"]))]);
+        const string Expected = """
+            place  rate [um/a]  zinc [um]  life [a]
+            town             2        100        50
+            town             2       1250       625
+            coast            4         50      12.5
+            """;
+        StudyRows some = study.Work(1, 3);
+        Assert.Equal(Expected.ReplaceLineEndings("\n"), some.ToTable(new Dictionary<string, string> { ["life"] = "a" }));
+        Assert.Equal(Expected.ReplaceLineEndings("\n").Replace("life [a]", "life", StringComparison.Ordinal).Split('\n').Length, some.ToString().Split('\n').Length);
+        Assert.Throws<ArgumentException>("answerUnits", () => some.ToTable(new Dictionary<string, string> { ["lives"] = "a" }));
+        Assert.Equal(["town", "coast"], study.Factors[0].LevelNames);
+    }
+
+    [Fact]
+    public void A_long_table_says_how_many_rows_it_does_not_show()
+    {
+        StudyRows all = Of(5, 1, 5, 4, [0, 1, 2, 3]).Work(0, 100);
+        string[] lines = all.ToString().Split('\n');
+        Assert.Equal((22, "... and 80 more rows"), (lines.Length, lines[^1]));
+        Assert.Equal(101, all.ToTable().Split('\n').Length);
+        Assert.Equal(lines[..20].Select(static line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[^1]), all.ToTable().Split('\n')[..20].Select(static line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[^1]));
     }
 
     private static string Said(FactoredStudy study, SweepSlice? slice, int threads)

@@ -37,6 +37,35 @@ public sealed class Values
         Assert.Equal(2 * Math.Exp(0.3 * z), new LogNormalValues(2, 0.3).At(share), 1e-14 * 4);
     }
 
+    // An array, a list, a sequence, single numbers: the same values, and a caller in C# is never asked which overload is meant.
+    [Fact]
+    public void Numbers_may_come_as_any_sequence()
+    {
+        double[] array = [1, 2.5, 4];
+        List<double> list = [1, 2.5, 4];
+        Assert.All(
+            new ListedValues[] { new(array), new(list), new(array.AsSpan()), new(array.Select(static one => one)), new([1, 2.5, 4]) },
+            static one => Assert.Equal(new ListedValues(1, 2.5, 4), one));
+        Assert.All(
+            new EmpiricalValues[] { new(array), new(list), new(list.AsReadOnly()), new([4, 1, 2.5]) },
+            static one => Assert.Equal(new EmpiricalValues(1, 2.5, 4), one));
+        Assert.All(new SacrificialTape.Sweeps.Answers.Exceedance[] { new(array), new(list), new(1, 2.5, 4) }, static one => Assert.Equal([1, 2.5, 4], one.Thresholds));
+        Assert.Throws<ArgumentException>("values", static () => new ListedValues(new List<double>()));
+        Assert.Throws<ArgumentNullException>("values", static () => new ListedValues((IEnumerable<double>)null!));
+        Assert.Throws<ArgumentNullException>("measured", static () => new EmpiricalValues((IEnumerable<double>)null!));
+        Assert.Throws<ArgumentNullException>("thresholds", static () => new SacrificialTape.Sweeps.Answers.Exceedance((IEnumerable<double>)null!));
+    }
+
+    [Fact]
+    public void A_range_without_levels_is_for_draws_alone()
+    {
+        Assert.Null(new RangedValues(1, 2).Levels);
+        Assert.Equal(3, new RangedValues(1, 2, 3).Levels);
+        Assert.Contains("state a range with its number of levels", Assert.Throws<ArgumentException>(
+            static () => new GridDesign().RowsOf(new SweepInputs([new("x", "", new RangedValues(1, 2))]))).Message, StringComparison.Ordinal);
+        Assert.Equal(1.5, new RangedValues(1, 2).At(0.5));
+    }
+
     [Fact]
     public void Listed_and_measured_values_are_drawn_with_equal_chance()
     {

@@ -74,6 +74,35 @@ public sealed class ChoosingATape
         Assert.Contains(best.Findings, static one => one.Rule.Id == RuleIds.NoPublishedLife);
     }
 
+    // What the rate rests on is the same for every tape: it stays a finding of what is chosen, and rejects nothing.
+    [Fact]
+    public void A_rate_on_recalled_numbers_speaks_against_no_tape()
+    {
+        ValueList<StripStock> stock = [Stock(100, 10)];
+        (StripStock, decimal)[] price = [(Stock(100, 10), 40)];
+        var air = new AnnualAtmosphere(
+            Temperature.FromDegreesCelsius(11), RelativeHumidity.FromPercent(76),
+            DepositionRate.FromMilligramsPerSquareMeterDay(6), DepositionRate.FromMilligramsPerSquareMeterDay(25));
+        foreach ((ZincExposure exposure, string rule) in new[]
+        {
+            (ZincExposure.From(FirstYearRate.From(new DoseResponse(Metal.Zinc, air))), RuleIds.RecalledRate),
+            (ZincExposure.FromCategory(CorrosivityCategory.CX), RuleIds.RecalledCategory),
+        })
+        {
+            var needs = new LineNeeds("A-1", exposure, Lifetime.Of(Duration.FromYears365(2)));
+            AcceptedLay best = TapeChoice.Among(needs, Options(stock, price)).Best!;
+            Assert.Contains(best.Findings, finding => finding.Rule.Id == rule && finding.Severity == Severity.Warning);
+        }
+    }
+
+    [Fact]
+    public void A_finding_without_numbers_says_its_title()
+    {
+        RejectedLay rejected = TapeChoice.Among(Needs(), Options([Stock(100, 10)], [(Stock(100, 10), 40)], rejectFrom: Severity.Note)).Rejected[0];
+        Finding bare = rejected.Findings.First(static finding => finding.Measured is null && finding.Limit is null);
+        Assert.Contains($"[{bare.Rule.Id}] {bare.Rule.Title}", rejected.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Among_equals_the_longer_life_comes_first_then_fewer_pieces()
     {

@@ -54,6 +54,7 @@ public sealed partial class ShownWorkings
             var lay = new SpiralLay(Pipe(given.DiameterMm, given.HeightMm), Stock(given.WidthMm), SpiralSetting.FromTrueLap(Mm(given.TrueLapMm)), ends, Choices(2, 12, 2));
             IReadOnlyDictionary<string, double> shown = Checked(lay);
             Near.Equal(lay.LayersEverywhere, shown["n"], 0);
+            Near.Equal(lay.Turns, shown["N"], 1e-12);
             string last = ends == SpiralEnds.TrimmedFlush ? "spiral.strip-flush" : "spiral.strip-between-level-turns";
             double strip = lay.ShowWorkings().Steps.Single(step => step.Formula.Id == last).Result.Number;
             Near.Equal(lay.Strips[0].Length.Millimeters, strip, 0, absolute: 0.000501);
@@ -133,6 +134,11 @@ public sealed partial class ShownWorkings
         double[] all = [.. life.ShowWorkings().Steps.Where(static step => step.Formula.Id == "life.layers").Select(static step => step.Result.Number)];
         Assert.Equal(life.ByLaw.Select(static one => one.Earliest.Duration.Years365), all);
         Assert.Equal(life.Earliest.Duration.Years365, all.Min());
+        Workings latest = life.ShowLatestWorkings();
+        double[] late = [.. latest.Steps.Where(static step => step.Formula.Id == "life.layers").Select(static step => step.Result.Number)];
+        Assert.Equal(life.ByLaw.Select(static one => one.Latest.Duration.Years365), late);
+        Assert.Equal(life.Latest.Duration.Years365, late.Max());
+        Assert.StartsWith("Latest life of the zinc in", latest.Title, StringComparison.Ordinal);
     }
 
     [Property]

@@ -51,6 +51,37 @@ public sealed class SpiralGeometryLaws
         Near.Equal(spiral.TrueLap.Millimeters, spiral.LapAlongPipe.Millimeters * Math.Cos(spiral.Angle.Radians), 1e-9, absolute: 1e-9);
     }
 
+    // Along the middle of the strip every turn is the slant of circumference and advance: what is laid is that many of them.
+    [Property]
+    public void Turns_are_the_strip_that_is_laid_over_the_strip_of_one_turn(SpiralCase given)
+    {
+        foreach (SpiralEnds ends in new[] { SpiralEnds.TrimmedFlush, SpiralEnds.LevelTurns(given.LevelTurns) })
+        {
+            var lay = new SpiralLay(Pipe(given.DiameterMm, given.HeightMm), Stock(given.WidthMm), SpiralSetting.FromTrueLap(Mm(given.TrueLapMm)), ends);
+            double one = Math.Sqrt((given.CircumferenceMm * given.CircumferenceMm) + (lay.Geometry.Advance.Millimeters * lay.Geometry.Advance.Millimeters));
+            Strip spiral = lay.Strips.Single(static strip => strip.Purpose == StripPurpose.Spiral);
+            Near.Equal((spiral.Length - spiral.Trim).Millimeters, lay.Turns * one, 1e-9, absolute: 0.0011);
+        }
+    }
+
+    // 24 m at marks 100 mm apart: 240 turns, whatever the pipe; the strip of a pass is not in them a second time.
+    [Fact]
+    public void Marks_count_turns()
+    {
+        var lay = new SpiralLay(Pipe(168.3, 24_000), Stock(120), SpiralSetting.FromAdvance(Mm(100)), choices: Choices(0, 0, 3));
+        Near.Equal(240, lay.Turns, 1e-12);
+    }
+
+    [Fact]
+    public void Strip_of_a_lay_is_all_its_pieces_together()
+    {
+        var lay = new RingLay(Pipe(219.1, 5000), Stock(100), Mm(20), Choices(1.5, 15, 2));
+        Assert.Equal(lay.Strips.Sum(static strip => strip.TotalLength.Millimeters), lay.StripLength().Millimeters, 1e-6);
+        Assert.Equal(2 * lay.Rings, lay.Strips.Sum(static strip => strip.Count));
+        Assert.Equal(2 * lay.Rings * ((Math.PI * 219.1) + 15), lay.StripLength().Millimeters, 0.001 * 2 * lay.Rings);
+        Assert.Throws<ArgumentNullException>("lay", static () => ((ILay)null!).StripLength());
+    }
+
     [Property]
     public void On_ever_larger_pipe_the_conventions_agree(SpanCase given)
     {

@@ -11,9 +11,9 @@ namespace SacrificialTape.CutPlans;
 /// that no rounding of a solver can pass for a proof. A search that ends before its time gives the same plan every time;
 /// one that is cut short gives what it has.
 /// </remarks>
-public sealed record OptimalCutPlan
+public sealed record SolvedCutPlan
 {
-    private OptimalCutPlan(CutPlan plan, long leastRolls)
+    private SolvedCutPlan(CutPlan plan, long leastRolls)
     {
         this.Plan = plan;
         this.LeastRolls = leastRolls;
@@ -37,13 +37,16 @@ public sealed record OptimalCutPlan
     /// <summary>Looks for the plan with the fewest rolls.</summary>
     /// <param name="pieces">The whole pieces, in any order.</param>
     /// <param name="roll">Length of a roll.</param>
+    /// <param name="shortestPiece">The shortest offcut worth keeping, more than 0.</param>
     /// <param name="timeLimit">
     /// When to stop looking, more than 0, at most a day. The plan of the core library, which comes first, is not timed.
     /// </param>
-    /// <param name="shortestPiece">The shortest offcut worth keeping; left out, every offcut is.</param>
+    /// <param name="cancellation">Ends the search early, within about a second; what was found by then is lost.</param>
     /// <exception cref="ArgumentException">A piece is longer than the roll.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length or the time is outside its range.</exception>
-    public static OptimalCutPlan Solve(IEnumerable<CutPiece> pieces, Length roll, TimeSpan timeLimit, Length? shortestPiece = null)
+    /// <exception cref="OperationCanceledException">The search was ended early.</exception>
+    public static SolvedCutPlan Solve(
+        IEnumerable<CutPiece> pieces, Length roll, Length shortestPiece, TimeSpan timeLimit, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(pieces);
         if (timeLimit <= TimeSpan.Zero || timeLimit > TimeSpan.FromDays(1))
@@ -53,16 +56,17 @@ public sealed record OptimalCutPlan
         }
 
         CutPiece[] asked = [.. pieces];
-        Length shortest = shortestPiece ?? Length.FromMicrometers(1);
-        CutPlan plain = CutPlan.Of(asked, roll, shortest);
+        cancellation.ThrowIfCancellationRequested();
+        CutPlan plain = CutPlan.Of(asked, roll, shortestPiece);
         if (plain.ProvedMinimal)
         {
             return new(plain, plain.LeastRolls);
         }
 
-        var search = new PlanSearch(Demand.Of(asked, plain.Roll), plain, new Deadline(timeLimit));
+        var search = new PlanSearch(Demand.Of(asked, plain.Roll), plain, new Deadline(timeLimit, cancellation));
         search.Run();
-        CutPlan best = search.Patterns is { } patterns ? CutPlan.FromPatterns(asked, roll, shortest, patterns) : plain;
+        cancellation.ThrowIfCancellationRequested();
+        CutPlan best = search.Patterns is { } patterns ? CutPlan.FromPatterns(asked, roll, shortestPiece, patterns) : plain;
         return new(best, search.LeastRolls);
     }
 
