@@ -2,6 +2,7 @@ using System.Globalization;
 using SacrificialTape.Documents;
 using SacrificialTape.Exposure;
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using Xunit;
 

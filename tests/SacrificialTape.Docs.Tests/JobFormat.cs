@@ -26,19 +26,32 @@ internal sealed partial class JobFormat
     private readonly JsonObject example = JsonNode.Parse(Repository.Read(Example))!.AsObject();
     private readonly Dictionary<JsonObject, JsonObject> shown = [];
 
+    private readonly HashSet<JsonObject> inExample;
+
     internal JobFormat()
     {
-        foreach ((string sort, JsonObject thing) in Things(this.example))
+        this.Show();
+        this.inExample = [.. this.shown.Keys];
+
+        // No lay of the library takes these, but the reader knows what their members measure.
+        foreach (string surface in new[]
         {
-            if (this.Variants(sort).FirstOrDefault(variant => Fits(variant, thing)) is { } variant)
-            {
-                _ = this.shown.TryAdd(variant, thing);
-            }
+            """{ "kind": "washer", "outsideDiameter": "50 mm", "insideDiameter": "20 mm", "count": 1 }""",
+            """{ "kind": "circular hollow section", "outsideDiameter": "100 mm", "length": "1 m" }""",
+        })
+        {
+            JsonNode line = this.example["lines"]!.AsArray().First(static one => (string?)one!["lay"]!["kind"] == "rings")!.DeepClone();
+            line["lay"]!["surface"] = JsonNode.Parse(surface);
+            this.example["lines"]!.AsArray().Add(line);
         }
+
+        JsonObject column = Things(this.example).First(static one => one.Sort == "surface" && (string?)one.Thing["kind"] == "tapered column").Thing;
+        column["basePlate"] = JsonNode.Parse("""{ "width": "300 mm", "depth": "300 mm", "thickness": "20 mm", "boltHoles": 4, "boltHoleDiameter": "22 mm" }""");
+        this.Show();
     }
 
     /// <summary>Every way to state a thing of a sort that the example does not show.</summary>
-    internal IEnumerable<string> NotShown(string sort) => this.Variants(sort).Where(variant => !this.shown.ContainsKey(variant))
+    internal IEnumerable<string> NotShown(string sort) => this.Variants(sort).Where(variant => !this.inExample.Contains(variant))
         .Select(static variant => $"{variant["properties"]!["kind"]?["const"]}: {string.Join(", ", variant["required"]!.AsArray())}");
 
     /// <summary>A row for each kind of a sort: the kind, then its members, the ways to state it one after the other.</summary>
@@ -52,6 +65,18 @@ internal sealed partial class JobFormat
         JsonObject thing = this.shown.First(pair => (string?)pair.Value["kind"] == lay && pair.Value["surface"] is not null).Value;
         var washer = new JsonObject { ["kind"] = "washer", ["outsideDiameter"] = "50 mm", ["insideDiameter"] = "20 mm", ["count"] = 1 };
         return this.Told(thing, "surface", washer, "Expected ");
+    }
+
+    private void Show()
+    {
+        foreach ((string sort, JsonObject thing) in Things(this.example))
+        {
+            if (this.Variants(sort).FirstOrDefault(variant => Fits(variant, thing)) is { } variant)
+            {
+                // The one that says most.
+                this.shown[variant] = this.shown.TryGetValue(variant, out JsonObject? other) && other.Count >= thing.Count ? other : thing;
+            }
+        }
     }
 
     private static IEnumerable<(string Sort, JsonObject Thing)> Things(JsonNode? node, string name = "", string kind = "") => node switch
@@ -133,7 +158,7 @@ internal sealed partial class JobFormat
     // What the reader says where a member is something else: the words between a beginning and the full stop.
     private string Told(JsonObject thing, string member, JsonNode other, string beginning)
     {
-        JsonNode was = thing[member]!.DeepClone();
+        JsonNode was = thing[member]!;
         thing[member] = other.DeepClone();
         (string text, string path) = this.Alone(thing[member]!.GetPath());
         try

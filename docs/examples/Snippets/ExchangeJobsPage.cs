@@ -158,7 +158,7 @@ public static class ExchangeJobsPage
         Console.WriteLine(work[0]);
         var estimate = new EstimateDocument(works, new DateOnly(2031, 5, 4), work);
         var pack = new JobPack(estimate.Estimate(), JobPackOptions.Of(estimate));
-        Console.WriteLine($"{estimate.Results.Totals}; {estimate.Results.FirstCost}; {pack.Options.Notes.Count} note(s) in the pack");
+        Console.WriteLine($"{estimate.Results.Totals}; {estimate.Cost()!.ToLedger().Total}; {pack.Options.Notes.Count} note(s) in the pack");
         #endregion
     }
 
