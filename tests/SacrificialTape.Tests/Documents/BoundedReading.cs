@@ -53,10 +53,6 @@ public sealed class BoundedReading
         string text = new JobDocument(new Job("a thousand", lines, small.Job.TakeOff)).Write();
         Assert.Equal(1000, JobDocument.Read(text, limits: ReadingLimits.WebHost).Job.Lines.Count);
         Assert.Contains("steps of counting", Assert.Throws<DocumentException>(() => JobDocument.Read(File(Windows(1500)), limits: ReadingLimits.WebHost)).Message, StringComparison.Ordinal);
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        var watch = System.Diagnostics.Stopwatch.StartNew();
-        _ = JobDocument.Read(text, limits: ReadingLimits.WebHost);
-        System.IO.File.WriteAllText("/tmp/d2/measured.txt", $"{text.Length} chars, {GC.GetAllocatedBytesForCurrentThread() - before} bytes, {watch.ElapsedMilliseconds} ms");
     }
 
     private static string Windows(int count) => Lay("rings", Surface("pipe", "\"outsideDiameter\": \"50 m\", \"length\": \"100 m\""), "\"leastLap\": \"0 mm\"")
