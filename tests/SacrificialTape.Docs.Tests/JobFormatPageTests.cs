@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using SacrificialTape.Documents;
 using SacrificialTape.Quantities;
@@ -10,6 +11,15 @@ namespace SacrificialTape.Docs.Tests;
 public partial class JobFormatPageTests
 {
     private const string Page = "docs/job-format.md";
+
+    private static readonly (string Sort, string Words)[] Parts =
+    [
+        ("stock", "an item of `stocks`"),
+        ("choices", "`choices` of a lay"),
+        ("stayClear", "stay clear: an item of `spots` or `bands`"),
+        ("panelOpening", "panel opening"),
+        ("shellOpening", "shell opening"),
+    ];
 
     [Fact]
     public void The_example_names_the_rules_of_the_library() =>
@@ -47,7 +57,7 @@ public partial class JobFormatPageTests
         GeneratedTable.Hold(Page, "lays", ["Kind", "Lies on", "Members"], format.Rows("lay").Select(row => new[] { $"`{row.Kind}`", format.SurfacesOf(row.Kind), row.Members }));
         GeneratedTable.Hold(
             Page, "parts", ["Part", "Members"],
-            new[] { "stock", "choices", "stayClear", "panelOpening", "shellOpening" }.Select(part => new[] { Parts[part], string.Join("; or ", format.Rows(part).Select(static row => row.Members)) }));
+            Parts.Select(part => new[] { part.Words, string.Join("; or ", format.Rows(part.Sort).Select(static row => row.Members)) }));
         GeneratedTable.Hold(Page, "units", ["What it measures", "Symbol", "`TradeUnit`"], QuantityWords.All.Select(static one => new[]
         {
             one.What, one.Symbol.Length == 0 ? "none" : $"`{one.Symbol}`", one.Unit.ToString(),
@@ -70,7 +80,7 @@ public partial class JobFormatPageTests
     [InlineData("1 g/m\u00B2", TradeUnit.GramPerSquareMeter)]
     public void Other_spellings_are_read(string text, TradeUnit unit)
     {
-        Assert.Equal(unit, Measure.Parse(text).Unit);
+        Assert.Equal(unit, Measure.Parse(text, CultureInfo.InvariantCulture).Unit);
         Assert.Contains($"`{text[2..]}`", Repository.Read(Page), StringComparison.Ordinal);
     }
 
@@ -86,15 +96,6 @@ public partial class JobFormatPageTests
         Assert.Single(JobDocument.Read(Shown("docs/exchange-jobs.md")).Notes);
         Assert.Single(RuleSetDocument.Read(Shown("docs/share-a-rule-set.md")).Approvals);
     }
-
-    private static readonly Dictionary<string, string> Parts = new()
-    {
-        ["stock"] = "an item of `stocks`",
-        ["choices"] = "`choices` of a lay",
-        ["stayClear"] = "stay clear: an item of `spots` or `bands`",
-        ["panelOpening"] = "panel opening",
-        ["shellOpening"] = "shell opening",
-    };
 
     private static string Shown(string page) => JsonBlock().Match(Repository.Read(page)).Groups["json"].Value;
 
