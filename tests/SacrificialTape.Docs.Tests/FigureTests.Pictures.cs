@@ -19,7 +19,7 @@ public partial class FigureTests
 
     [Fact]
     public void Gores_of_a_head() => Hold("picture-gores.svg", Picture.OfGores(new GoreLay(
-        EllipsoidalHead.FromOutside(Length.FromMillimeters(1200), Length.FromMillimeters(300), Length.FromMillimeters(40)), Stock(150), Length.FromMillimeters(15))));
+        EllipsoidalHead.FromOutside(Length.FromMillimeters(1200), Length.FromMillimeters(300), Length.FromMillimeters(40)), Stock(150), Length.FromMillimeters(15))).Svg + "\n");
 
     [Fact]
     public void Rings_on_a_bend() => Hold("picture-bend.svg", Picture.OfBend(new BendRingLay(

@@ -2,6 +2,7 @@ using System.Globalization;
 using SacrificialTape.Documents;
 using SacrificialTape.Exposure;
 using SacrificialTape.Provenance;
+using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 using Xunit;
 
@@ -17,6 +18,23 @@ public class GeneratedPageTests
         RuleSet.Default.Rules.Select(static rule => new[]
         {
             $"`{rule.Id}`", rule.Title, Limit(rule), rule.Severity.ToString(), rule.Basis.ToString(),
+        }));
+
+    [Fact]
+    public void The_rules_page_names_the_fingerprint() => GeneratedTable.Hold(
+        "docs/rules.md",
+        "fingerprint",
+        ["Name", "Version", "Fingerprint"],
+        [[RuleSet.Default.Name, RuleSet.Default.Version, $"`{RuleSet.Default.Fingerprint}`"]]);
+
+    [Fact]
+    public void The_page_on_checking_holds_every_calculation() => GeneratedTable.Hold(
+        "docs/check-our-numbers.md",
+        "calculations",
+        ["Calculation", "What it works out", "Inputs", "Result"],
+        Calculations.All.Select(static one => new[]
+        {
+            $"`{one.Id}`", one.Title, string.Join(", ", one.Inputs.Select(static input => $"`{input.Name}`{Unit(input.Unit)}")), Unit(one.Result) is { Length: > 0 } unit ? unit.Trim(' ', '(', ')') : "number",
         }));
 
     [Fact]
@@ -55,6 +73,9 @@ public class GeneratedPageTests
     [Fact]
     public void The_reference_rule_set_is_the_one_of_the_code() =>
         GeneratedFile.Hold("docs/rule-sets/common-practice-1.json", RuleSetDocument.Reference.Write());
+
+    // As a symbol in brackets; nothing for a plain number.
+    private static string Unit(TradeUnit unit) => new Measure(1, unit).ToString()[1..].Trim() is { Length: > 0 } symbol ? $" ({symbol})" : string.Empty;
 
     private static string Range(RateRange rates) => rates.Lowest.MicrometersPerYear == 0
         ? string.Create(CultureInfo.InvariantCulture, $"at most {rates.Highest.MicrometersPerYear}")

@@ -78,8 +78,8 @@ internal static class Ask
         Duration.FromYears365(years),
         Length.FromMicrometers(20),
         LinearLoss.Law,
-        Probability.FromFraction(confidence),
-        Probability.FromFraction(0.9));
+        Probability.FromFraction(0.9),
+        Probability.FromFraction(confidence));
 
     internal static TimeValue Interest(double percent, int years) =>
         new(DiscountRate.FromFractionPerYear(percent / 100), Years(years));

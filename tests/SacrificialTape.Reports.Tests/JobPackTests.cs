@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using SacrificialTape.Documents;
 
 namespace SacrificialTape.Reports.Tests;
 
@@ -221,6 +222,39 @@ public sealed class JobPackTests
         }
 
         Assert.True(rows > 20);
+    }
+
+    // Notes, names of strips, waivers, day and cost come from the file; the job is worked out once.
+    [Fact]
+    public void What_a_file_says_beside_the_estimate_reaches_the_pack()
+    {
+        var stocks = new JobDocument(Estimate.Job).Stocks;
+        NamedStock first = new("the wide one", stocks[0].Stock);
+        CostPrices prices = new(
+            [.. stocks.Select(static stock => new RollPrice(stock.Stock, new Money(50, "EUR")))],
+            new LabourRate(new Money(40, "EUR")),
+            [.. new JobDocument(Estimate.Job).WorkByLine().Select(static work => work.Kind).Distinct().Select(static kind => new LabourNorm(kind, LabourMeasure.Pieces, Duration.FromHours(0.5)))]);
+        var day = new DateOnly(2031, 5, 4);
+        Finding note = Estimate.Findings.First();
+        var job = new JobDocument(Estimate.Job, prices, [new JobNote("keys at <the> gate"), new JobNote("scaffold from axis 4", Estimate.Lines[0].Line.Tag)], [first]);
+        var document = new EstimateDocument(job, day, job.WorkByLine(), [new Waiver(note.Rule.Id, note.Subject, "seen", "A. Person", day)]);
+        var pack = new JobPack(document.Estimate(), JobPackOptions.Of(document));
+        XElement page = Page(pack.ToHtml());
+
+        Assert.Same(document.Estimate(), pack.Estimate);
+        Assert.Equal(["job", Estimate.Lines[0].Line.Tag], Column(Table(page, "What was remarked"), 0));
+        Assert.Equal(["keys at <the> gate", "scaffold from axis 4"], Column(Table(page, "What was remarked"), 1));
+        Assert.Single(Column(Table(page, "Strip by stock"), 0), static cell => cell.StartsWith("the wide one: ", StringComparison.Ordinal));
+        Assert.Contains(page.Descendants("caption"), static caption => caption.Value.StartsWith("the wide one: ", StringComparison.Ordinal));
+        XElement cost = Table(page, "First cost");
+        Assert.Contains(Column(cost, 1), static cell => cell.StartsWith("the wide one: ", StringComparison.Ordinal));
+        Assert.All(Column(cost, 1), static cell => Assert.DoesNotContain("ByHand", cell, StringComparison.Ordinal));
+        Assert.Contains(Column(cost, 1), static cell => cell.Contains(", by hand, ", StringComparison.Ordinal));
+        Assert.Equal(document.Findings().Waived, pack.Findings.Waived);
+        Assert.NotEmpty(pack.Findings.Waived);
+        Assert.Contains("Made on 2031-05-04", page.Value, StringComparison.Ordinal);
+        Assert.Equal(job.Notes, JobPackOptions.Of(job).Notes);
+        Assert.Empty(JobPackOptions.Of(job).Waivers);
     }
 
     // Rolls and work cost nothing here, a permit 1000.123.

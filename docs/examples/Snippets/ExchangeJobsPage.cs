@@ -1,7 +1,10 @@
+using SacrificialTape.Costing;
 using SacrificialTape.Documents;
 using SacrificialTape.Inspection;
 using SacrificialTape.Provenance;
 using SacrificialTape.Quantities;
+using SacrificialTape.Reports;
+using SacrificialTape.Rules;
 using SacrificialTape.Surfaces;
 using UnitsNet;
 
@@ -48,7 +51,7 @@ public static class ExchangeJobsPage
         }
         """;
 
-    private static string Json => WorksFile.Replace("THE FINGERPRINT OF THE RULES", Rules.RuleSet.Default.Fingerprint.ToString(), StringComparison.Ordinal);
+    private static string Json => WorksFile.Replace("THE FINGERPRINT OF THE RULES", RuleSet.Default.Fingerprint.ToString(), StringComparison.Ordinal);
 
     public static void Read()
     {
@@ -99,7 +102,7 @@ public static class ExchangeJobsPage
             "H2-017", "A. Person", morning, [new TapeBatch("B-117", null, new DateOnly(2031, 12, 31), null, null)],
             [HoldPointReading.OfLaps(Length.FromMillimeters(6), null, "C. Person", morning), HoldPointReading.OfRollDown(true, "C. Person", morning)]);
         var record = new AsBuiltRecord(plan, [line]);
-        record = record.Sign(record.OpenFindings.First(static one => one.Rule.Id == Rules.RuleIds.MinimumLap), "C. Person", morning, "laid again at once");
+        record = record.Sign(record.OpenFindings.First(static one => one.Rule.Id == RuleIds.MinimumLap), "C. Person", morning, "laid again at once");
 
         string file = new AsBuiltDocument("Invented works, hall 2", record).Write();
         AsBuiltDocument read = AsBuiltDocument.Read(file);
@@ -126,6 +129,36 @@ public static class ExchangeJobsPage
                 Console.WriteLine(fault);
             }
         }
+        #endregion
+    }
+
+    public static void WebHost()
+    {
+        string json = Json;
+        #region web-host
+        JobDocument works = JobDocument.Read(json, limits: ReadingLimits.WebHost);
+        Console.WriteLine(ReadingLimits.WebHost);
+        Console.WriteLine(works.Job);
+        #endregion
+    }
+
+    public static void Cost()
+    {
+        string json = Json.Replace("\"notes\":", """
+            "prices": {
+                "rolls": [ { "stock": "100 wide", "perRoll": "90 EUR" } ],
+                "labourPerHour": "50 EUR",
+                "norms": [ { "lay": "spiral", "method": "by hand", "surface": "pipe", "per": "area", "time": "0.5 h" } ]
+              },
+              "notes":
+            """, StringComparison.Ordinal);
+        #region cost
+        JobDocument works = JobDocument.Read(json);
+        ValueList<LabourWork> work = works.WorkByLine();
+        Console.WriteLine(work[0]);
+        var estimate = new EstimateDocument(works, new DateOnly(2031, 5, 4), work);
+        var pack = new JobPack(estimate.Estimate(), JobPackOptions.Of(estimate));
+        Console.WriteLine($"{estimate.Results.Totals}; {estimate.Cost()!.ToLedger().Total}; {pack.Options.Notes.Count} note(s) in the pack");
         #endregion
     }
 

@@ -21,9 +21,22 @@ internal static class CostSection
             $"First cost in {cost.Prices.Currency}, by the user's own prices",
             [new("Kind"), new("Item"), TableColumn.Of("Amount")],
             [
-                .. ledger.Lines.Select(line => (IReadOnlyList<string>)[line.Line.Kind.ToString(), line.Line.Name, text.Amount(line.Amount, digits)]),
+                .. ledger.Lines.Select(line => (IReadOnlyList<string>)[Word(line.Line.Kind), Item(line.Line, pack), text.Amount(line.Amount, digits)]),
                 ["Total", string.Empty, text.Amount(ledger.Total, digits)],
             ]);
         yield return new ParagraphBlock($"First cost per m2: {text.Amount(cost.FirstCostPerSquareMeter, digits)}.");
     }
+
+    private static string Item(CostLine line, JobPack pack) =>
+        line.Kind == CostKind.Rolls && pack.Options.Stocks.FirstOrDefault(named => named.Stock.ToString() == line.Name) is { } named ? $"{named.Name}: {line.Name}" : line.Name;
+
+    private static string Word(CostKind kind) => kind switch
+    {
+        CostKind.Rolls => "Rolls",
+        CostKind.Labour => "Labour",
+        CostKind.Access => "Access",
+        CostKind.Consumables => "Consumables",
+        CostKind.Waste => "Waste",
+        _ => "Other costs",
+    };
 }

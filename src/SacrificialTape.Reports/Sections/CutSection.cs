@@ -16,7 +16,7 @@ internal static class CutSection
             CutPlan plan = stock.PlanCuts();
             string proof = plan.ProvedMinimal ? "no plan takes fewer" : $"at least {text.Count(plan.LeastRolls)} would be needed";
             yield return new TableBlock(
-                $"{StripText.Of(stock.Stock, text)}: {text.Count(plan.Rolls)} roll(s) of {text.Metres(plan.RollLength)} {text.Long}, {proof}",
+                $"{StripText.Of(stock.Stock, pack, text)}: {text.Count(plan.Rolls)} roll(s) of {text.Metres(plan.RollLength)} {text.Long}, {proof}",
                 [TableColumn.Of("Rolls"), new($"Cut from each, {text.Long}"), TableColumn.Of($"Left, {text.Long}")],
                 [.. plan.Patterns.Select(pattern => (IReadOnlyList<string>)
                 [

@@ -17,10 +17,10 @@ internal static class LaySection
                 new("Line"), new("Surface"), TableColumn.Of(text.Square), new("Lay"), new("Strip"), TableColumn.Of("Angle deg"), TableColumn.Of("Mark"),
                 TableColumn.Of("Lap"), TableColumn.Of("Pieces"), TableColumn.Of($"Strip {text.Long}"), TableColumn.Of("Layers"), TableColumn.Of("on average"),
             ],
-            [.. pack.Estimate.Lines.Select(line => Row(line, text))]);
+            [.. pack.Estimate.Lines.Select(line => Row(line, pack, text))]);
     }
 
-    private static IReadOnlyList<string> Row(LineEstimate line, NumberText text)
+    private static IReadOnlyList<string> Row(LineEstimate line, JobPack pack, NumberText text)
     {
         ILay lay = line.Line.Lay;
         (string angle, string mark, string lap) = lay switch
@@ -38,7 +38,7 @@ internal static class LaySection
             lay.Surface.Description,
             text.Area(line.Covered),
             lay.Description,
-            StripText.Of(lay.Stock, text),
+            StripText.Of(lay.Stock, pack, text),
             angle,
             mark,
             lap,

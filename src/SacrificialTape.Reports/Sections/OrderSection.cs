@@ -16,15 +16,15 @@ internal static class OrderSection
                 new("Strip"), TableColumn.Of($"Roll {text.Long}"), TableColumn.Of("Rolls"), TableColumn.Of("At least"), TableColumn.Of("Bought"), TableColumn.Of("Cover"),
                 TableColumn.Of("Lap"), TableColumn.Of("Trim"), TableColumn.Of("Splice"), TableColumn.Of("Contingency"), TableColumn.Of("Left over"), TableColumn.Of($"Zinc {text.Heavy}"),
             ],
-            [.. pack.Estimate.TakeOff.Stocks.Select(stock => Row(stock, text))]);
+            [.. pack.Estimate.TakeOff.Stocks.Select(stock => Row(stock, pack, text))]);
     }
 
-    private static IReadOnlyList<string> Row(StockTakeOff stock, NumberText text)
+    private static IReadOnlyList<string> Row(StockTakeOff stock, JobPack pack, NumberText text)
     {
         StripLedger ledger = stock.Ledger;
         return
         [
-            StripText.Of(stock.Stock, text),
+            StripText.Of(stock.Stock, pack, text),
             text.Metres(stock.Stock.RollLength),
             text.Count(stock.Rolls),
             text.Count(stock.LeastRolls),

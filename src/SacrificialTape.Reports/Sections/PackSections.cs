@@ -13,6 +13,7 @@ internal static class PackSections
         [
             SummarySection.Of(pack, text),
             CautionSection.Of(pack),
+            NoteSection.Of(pack),
             OrderSection.Of(pack, text),
             CostSection.Of(pack, text),
             LaySection.Of(pack, text),

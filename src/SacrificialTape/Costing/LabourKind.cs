@@ -33,5 +33,22 @@ public sealed record LabourKind
     public string Surface { get; }
 
     /// <summary>The kind in a few words.</summary>
-    public override string ToString() => $"{this.Lay}, {this.Method}, {this.Surface}";
+    public override string ToString() => $"{Word(this.Lay)}, {(this.Method == ApplicationMethod.ByHand ? "by hand" : "wrapping head")}, {this.Surface}";
+
+    // The words that files use too.
+    private static string Word(StripPurpose lay) => lay switch
+    {
+        StripPurpose.Spiral => "spiral",
+        StripPurpose.LevelTurn => "level turn",
+        StripPurpose.Ring => "ring",
+        StripPurpose.AlongPipe => "along pipe",
+        StripPurpose.Weld => "weld",
+        StripPurpose.AlongSection => "along section",
+        StripPurpose.Edge => "edge",
+        StripPurpose.CornerPatch => "corner patch",
+        StripPurpose.Strap => "strap",
+        StripPurpose.Washer => "washer",
+        StripPurpose.Patch => "patch",
+        _ => "other",
+    };
 }

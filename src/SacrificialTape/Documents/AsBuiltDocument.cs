@@ -21,15 +21,19 @@ public sealed record AsBuiltDocument
     /// <param name="record">The record.</param>
     /// <param name="statesRules">True to state every rule in the file; false to name the set and its fingerprint.</param>
     /// <param name="given">Measures in the units they were read off in; may be left out.</param>
-    /// <exception cref="ArgumentException">The name is empty, or rules that are to be stated lack some of the library's.</exception>
-    public AsBuiltDocument(string name, AsBuiltRecord record, bool statesRules = false, IEnumerable<GivenMeasure>? given = null)
+    /// <param name="rulesDocument">
+    /// The rules of the plan as the file states them, with parent set, approvals, waivers and cases; left out: every rule, or
+    /// name and fingerprint, as <paramref name="statesRules"/> says.
+    /// </param>
+    /// <exception cref="ArgumentException">The name is empty, the stated rules are not those of the plan, or they lack some of the library's.</exception>
+    public AsBuiltDocument(
+        string name, AsBuiltRecord record, bool statesRules = false, IEnumerable<GivenMeasure>? given = null, RuleSetDocument? rulesDocument = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(record);
-        RuleReference.MustBeWhole(record.Plan.Rules, statesRules, nameof(statesRules));
         this.Name = name;
         this.Record = record;
-        this.StatesRules = statesRules;
+        this.RulesDocument = RuleReference.Stated(record.Plan.Rules, statesRules, rulesDocument, nameof(statesRules), nameof(rulesDocument));
         this.Given = new ValueList<GivenMeasure>(given ?? []);
     }
 
@@ -39,8 +43,14 @@ public sealed record AsBuiltDocument
     /// <summary>The record.</summary>
     public AsBuiltRecord Record { get; }
 
-    /// <summary>True where the file states every rule, false where it names the set and its fingerprint.</summary>
-    public bool StatesRules { get; }
+    /// <summary>True where the file states the rules, false where it names the set and its fingerprint.</summary>
+    public bool StatesRules => this.RulesDocument is not null;
+
+    /// <summary>
+    /// The rules as the file states them: parent set, approvals, waivers and cases too. Null where it names the set and its
+    /// fingerprint. A finding of a record is signed; a waiver that stands here answers for none of them.
+    /// </summary>
+    public RuleSetDocument? RulesDocument { get; }
 
     /// <summary>Measures in the units they were read off in, where they are not those the library would write.</summary>
     public ValueList<GivenMeasure> Given { get; }
@@ -71,10 +81,10 @@ public sealed record AsBuiltDocument
     /// <summary>Whether two documents say the same, in whatever units.</summary>
     /// <param name="other">The other.</param>
     public bool Equals(AsBuiltDocument? other) => other is not null
-        && this.Name == other.Name && this.Record.Equals(other.Record) && this.StatesRules == other.StatesRules;
+        && this.Name == other.Name && this.Record.Equals(other.Record) && Equals(this.RulesDocument, other.RulesDocument);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(this.Name, this.Record, this.StatesRules);
+    public override int GetHashCode() => HashCode.Combine(this.Name, this.Record, this.RulesDocument);
 
     /// <summary>Name and record in a few words.</summary>
     public override string ToString() => $"{this.Name}: {this.Record}";

@@ -24,7 +24,7 @@ internal static class AsBuiltReader
 
         // The rules come first here: what was read off is judged by them.
         DocumentNode? rulesNode = members.Required("rules", "by which rules it is judged");
-        (RuleSet? rules, bool stated) = rulesNode is null ? (null, false) : RuleReference.Read(rulesNode, known, faults);
+        (RuleSet? rules, RuleSetDocument? stated) = rulesNode is null ? (null, null) : RuleReference.Read(rulesNode, known, faults);
         ValueList<InspectionPlanLine> planned = Planned(reader);
         SamplingScheme? scheme = members.OptionalWord("thickness", InspectionWords.Schemes);
         ValueList<AsBuiltLine> lines = reader.List("lines", inner => AsBuiltLineForm.Read(inner, rules ?? RuleSet.Default));
@@ -42,7 +42,7 @@ internal static class AsBuiltReader
         }
 
         faults.ThrowIfAny();
-        return new AsBuiltDocument(name, record!, stated, reader.Context.Given);
+        return new AsBuiltDocument(name, record!, stated is not null, reader.Context.Given, stated);
     }
 
     private static ValueList<InspectionPlanLine> Planned(FormReader reader)

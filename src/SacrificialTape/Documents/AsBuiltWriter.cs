@@ -15,7 +15,7 @@ internal static class AsBuiltWriter
         json.Open();
         DocumentHeader.Write(json, AsBuiltReader.Kind, AsBuiltDocument.Schema);
         writer.Text("name", document.Name);
-        RuleReference.Write(json, rules, document.StatesRules);
+        RuleReference.Write(json, rules, document.RulesDocument);
         writer.List("plan", record.Plan.Lines, PlanLineForm.Write, null, static line => line.Name);
         if (record.Plan.ThicknessSampling is { } scheme)
         {

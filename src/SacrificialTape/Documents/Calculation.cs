@@ -53,8 +53,9 @@ public sealed class Calculation
         string[] unknown = [.. given.Inputs.Select(static value => value.Name).Except(this.Inputs.Select(static input => input.Name))];
         if (missing.Length + unknown.Length > 0)
         {
-            return $"'{this.Id}' takes {string.Join(", ", this.Inputs)}; "
-                + (missing.Length > 0 ? $"missing: {string.Join(", ", missing)}" : $"unknown: {string.Join(", ", unknown)}") + ".";
+            string lacks = missing.Length > 0 ? $"; missing: {string.Join(", ", missing)}" : string.Empty;
+            string slips = unknown.Length > 0 ? $"; unknown: {string.Join(", ", unknown.Select(this.Nearest))}" : string.Empty;
+            return $"'{this.Id}' takes {string.Join(", ", this.Inputs)}{lacks}{slips}.";
         }
 
         foreach (CalculationInput input in this.Inputs)
@@ -62,16 +63,21 @@ public sealed class Calculation
             Measure value = given.Inputs.Single(other => other.Name == input.Name).Value;
             if (!SameKind(value.Unit, input.Unit))
             {
-                return $"'{input.Name}' is {MeasureText.Exact(value)}; wanted a unit such as {Unit(input.Unit)}.";
+                return $"'{input.Name}' is {MeasureText.Exact(value)}; wanted a unit such as {Unit(input.Unit)}; {TradeUnits.ThatDo(input.Unit)}.";
             }
         }
 
-        return SameKind(given.Expected.Unit, this.Result)
-            ? null
-            : $"'{this.Id}' works out a number in {Unit(this.Result)}; expected was {MeasureText.Exact(given.Expected)}.";
+        return this.RefuseAnswer(given.Expected);
     }
 
+    /// <summary>What is wrong with the kind of an expected answer, or null.</summary>
+    internal string? RefuseAnswer(Measure expected) => SameKind(expected.Unit, this.Result)
+        ? null
+        : $"'{this.Id}' works out a number in {Unit(this.Result)}; expected was {MeasureText.Exact(expected)}.";
+
     internal Measure Compute(VerificationCase given) => this.compute(new CalculationArguments(given.Inputs));
+
+    private string Nearest(string name) => NearestName.To(name, this.Inputs.Select(static input => input.Name)) is { } near ? $"{name}, nearest '{near}'" : name;
 
     private static bool SameKind(TradeUnit one, TradeUnit other) => TradeUnits.Scale(one).Canonical == TradeUnits.Scale(other).Canonical;
 

@@ -71,6 +71,13 @@ internal static class CaseReader
             return null;
         }
 
+        // Of an answer and a tolerance that do not fit each other the calculation, where it is the library's, tells which is wrong.
+        if (allowed.Key.Unit != answer.Key.Unit && Calculations.All.FirstOrDefault(known => known.Id == calculation)?.RefuseAnswer(answer) is { } wrong)
+        {
+            faults.Add(reader.Node.Members["expected"], wrong);
+            return null;
+        }
+
         if (allowed.Key.Unit != answer.Key.Unit || allowed.Number < 0)
         {
             faults.Add(reader.Node.Members["tolerance"], $"'{MeasureText.Exact(allowed)}' must be zero or more and of the same kind as '{MeasureText.Exact(answer)}'.");

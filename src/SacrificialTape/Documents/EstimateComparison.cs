@@ -13,13 +13,22 @@ internal static class EstimateComparison
     {
         IEnumerable<EstimateDifference> lines = Pairs(stated.Lines, now.Lines, static line => line.Tag).SelectMany(static pair => Line(pair.Stated, pair.Now));
         IEnumerable<EstimateDifference> stocks = Pairs(stated.Stocks, now.Stocks, static stock => stock.Name).SelectMany(static pair => Stock(pair.Stated, pair.Now));
-        return Missing(stated.Lines, now.Lines, static line => line.Tag, "line")
+        return Totals(stated.Totals, now.Totals)
+            .Concat(Missing(stated.Lines, now.Lines, static line => line.Tag, "line"))
             .Concat(lines)
             .Concat(Missing(stated.Stocks, now.Stocks, static stock => stock.Name, "stock"))
             .Concat(stocks)
             .Concat(Findings("job", stated.Findings, now.Findings))
             .Concat(Text("job, first cost", stated.FirstCost?.ToString() ?? "none", now.FirstCost?.ToString() ?? "none"));
     }
+
+    private static IEnumerable<EstimateDifference> Totals(StatedTotals stated, StatedTotals now) =>
+        Number("job, covered", stated.Covered, now.Covered)
+            .Concat(Number("job, left clear", stated.LeftClear, now.LeftClear))
+            .Concat(Number("job, strip", stated.StripLength, now.StripLength))
+            .Concat(Text("job, rolls", Count(stated.Rolls), Count(now.Rolls)))
+            .Concat(Number("job, zinc bought", stated.ZincBought, now.ZincBought))
+            .Concat(Number("job, zinc laid", stated.ZincLaid, now.ZincLaid));
 
     private static IEnumerable<EstimateDifference> Line(StatedLine stated, StatedLine now)
     {

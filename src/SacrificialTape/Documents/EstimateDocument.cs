@@ -11,11 +11,15 @@ namespace SacrificialTape.Documents;
 /// <remarks>
 /// <para>Format: JSON with the published schema <c>estimate-1.json</c>. Whoever reads it without this library finds the
 /// results in it; whoever reads it with the library can work the job out again and see what differs.</para>
-/// <para>Reading works nothing out: a file that states an enormous job costs no more than its own length.</para>
+/// <para>Reading works nothing out: a file that states an enormous job costs no more than its own length. What needs the
+/// job worked out by the library in use is a method, and works it out once.</para>
+/// <para>Equality: all that the file states.</para>
 /// </remarks>
 /// <example><code source="ExchangeJobsPage.cs" region="estimate" /></example>
 public sealed record EstimateDocument : IHasWorkings
 {
+    private readonly Lazy<JobEstimate> estimate;
+
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
     public const int Schema = 1;
 
@@ -23,7 +27,7 @@ public sealed record EstimateDocument : IHasWorkings
     /// <param name="job">The job, with its prices if it is to be costed.</param>
     /// <param name="day">The day of the estimate, by which waivers hold or have ended.</param>
     /// <param name="work">The work to be priced; left out: nothing is costed.</param>
-    /// <param name="waivers">Findings that may stand; may be left out.</param>
+    /// <param name="waivers">Findings that may stand, beside those of the rules that the job states; may be left out.</param>
     /// <exception cref="ArgumentException">Work is given without prices, or a stock or kind of work has none.</exception>
     public EstimateDocument(JobDocument job, DateOnly day, IEnumerable<LabourWork>? work = null, IEnumerable<Waiver>? waivers = null)
     {
@@ -32,7 +36,8 @@ public sealed record EstimateDocument : IHasWorkings
         this.Day = day;
         this.Library = CurrentLibrary;
         this.Work = new ValueList<LabourWork>(work ?? []);
-        this.Waivers = new ValueList<Waiver>(waivers ?? []);
+        this.Waivers = Together(job, waivers ?? []);
+        this.estimate = new Lazy<JobEstimate>(job.Job.Estimate);
         if (this.Work.Count > 0 && job.Prices is null)
         {
             throw new ArgumentException("The job has no prices, so that its work cannot be costed.", nameof(work));
@@ -47,7 +52,8 @@ public sealed record EstimateDocument : IHasWorkings
         this.Day = day;
         this.Library = library;
         this.Work = work;
-        this.Waivers = waivers;
+        this.Waivers = Together(job, waivers);
+        this.estimate = new Lazy<JobEstimate>(job.Job.Estimate);
         this.Results = results;
     }
 
@@ -63,7 +69,10 @@ public sealed record EstimateDocument : IHasWorkings
     /// <summary>The work that was priced; empty where nothing was costed.</summary>
     public ValueList<LabourWork> Work { get; }
 
-    /// <summary>Findings that may stand. They hide nothing: the findings are among the results.</summary>
+    /// <summary>
+    /// Findings that may stand: the waivers of the rules that the job states, then those given beside them, each once. They
+    /// hide nothing: the findings are among the results.
+    /// </summary>
     public ValueList<Waiver> Waivers { get; }
 
     /// <summary>What the job came to, as the file states it.</summary>
@@ -101,16 +110,39 @@ public sealed record EstimateDocument : IHasWorkings
     /// <summary>Works the job out by the library in use and tells every result that the file states otherwise. Numbers agree to 1e-9 of their size.</summary>
     public ValueList<EstimateDifference> Differences() => new(EstimateComparison.Of(this.Results, this.WorkOut()));
 
+    /// <summary>The estimate by the library in use, worked out once: for a document that was just made, the one its results come from.</summary>
+    public JobEstimate Estimate() => this.estimate.Value;
+
+    /// <summary>What the work costs by the library in use; null where nothing was priced.</summary>
+    /// <exception cref="ArgumentException">A stock or kind of work has no price.</exception>
+    public CostEstimate? Cost() => this.Work.Count > 0 && this.Job.Prices is { } prices
+        ? new CostEstimate(this.Estimate().TakeOff, this.Estimate().Covered, this.Work, prices)
+        : null;
+
+    /// <summary>The findings by the library in use, those apart that are waived on the day of the estimate.</summary>
+    public FindingsUnderWaivers Findings() => FindingsUnderWaivers.Of(this.Estimate().Findings, this.Waivers, this.Day);
+
     /// <summary>The steps of the job, worked out by the library in use.</summary>
-    public Workings ShowWorkings() => this.Job.Job.Estimate().ShowWorkings();
+    public Workings ShowWorkings() => this.Estimate().ShowWorkings();
+
+    /// <summary>Whether two documents state the same.</summary>
+    /// <param name="other">The other.</param>
+    public bool Equals(EstimateDocument? other) => other is not null
+        && this.Job.Equals(other.Job)
+        && this.Day == other.Day
+        && this.Library == other.Library
+        && this.Work.Equals(other.Work)
+        && this.Waivers.Equals(other.Waivers)
+        && this.Results.Equals(other.Results);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(this.Job, this.Day, this.Library, this.Work, this.Waivers, this.Results);
 
     /// <summary>Name of the job, results, day and library in a few words.</summary>
     public override string ToString() => FormattableString.Invariant($"{this.Job.Job.Name}: {this.Results}; {this.Day:yyyy-MM-dd}, library {this.Library}");
 
-    private StatedResults WorkOut()
-    {
-        JobEstimate estimate = this.Job.Job.Estimate();
-        CostEstimate? cost = this.Work.Count > 0 && this.Job.Prices is { } prices ? new CostEstimate(estimate.TakeOff, estimate.Covered, this.Work, prices) : null;
-        return StatedResults.Of(estimate, this.Job.Stocks, cost);
-    }
+    private static ValueList<Waiver> Together(JobDocument job, IEnumerable<Waiver> beside) =>
+        new((job.RulesDocument?.Waivers ?? []).Concat(beside).Distinct());
+
+    private StatedResults WorkOut() => StatedResults.Of(this.Estimate(), this.Job.Stocks, this.Cost());
 }

@@ -32,7 +32,24 @@ internal static class EstimateReader
             faults.Add(reader.Node.Members["work"], "Work is stated, but the job has no prices.");
         }
 
+        if (job?.Prices is { } prices)
+        {
+            Norms(work, prices, reader);
+        }
+
         faults.ThrowIfAny();
         return new EstimateDocument(job!, day!.Value, library, work, waivers, results);
+    }
+
+    // Where an item could not be read the list is shorter than the file, but then this is not reached.
+    private static void Norms(ValueList<LabourWork> work, CostPrices prices, FormReader reader)
+    {
+        for (int i = 0; i < work.Count; i++)
+        {
+            if (!prices.Norms.Any(norm => norm.Kind == work[i].Kind))
+            {
+                reader.Context.Faults.Add(reader.Node.Members["work"].Items[i], $"No norm of the job's prices says how long this work takes: {work[i].Kind}.");
+            }
+        }
     }
 }

@@ -12,7 +12,8 @@ internal static class EstimateWriter
         writer.Text("library", document.Library);
         writer.Day("on", document.Day);
         writer.Object("results", document.Results, StatedResultsForm.Write);
-        WaiverReader.Write(json, document.Waivers);
+        // Those of the stated rules stand with the rules.
+        WaiverReader.Write(json, [.. document.Waivers.Except(document.Job.RulesDocument?.Waivers ?? [])]);
         writer.List("work", document.Work, LabourWorkForm.Write);
         json.Open("job");
         JobWriter.WriteMembers(json, document.Job, forms);

@@ -122,7 +122,7 @@ public sealed class FormReader
                 return own;
             }
 
-            this.Context.Faults.Add(this.Node, $"This cannot lie on {around.Description}.");
+            this.Context.Faults.Add(this.Node, $"This cannot lie on {around.Description}. Expected {this.SurfaceKinds<TSurface>()}.");
             return null!;
         }
 
@@ -130,10 +130,25 @@ public sealed class FormReader
         Surface? read = member is null ? null : this.ReadSurface(member);
         if (read is not null and not TSurface)
         {
-            this.Context.Faults.Add(member!, $"A surface of kind '{member!.Members["kind"].Text}' does not do here.");
+            this.Context.Faults.Add(member!, $"A surface of kind '{member!.Members["kind"].Text}' does not do here. Expected {this.SurfaceKinds<TSurface>()}.");
         }
 
         return (read as TSurface)!;
+    }
+
+    /// <summary>A surface of one of some types that have nothing else in common.</summary>
+    internal Surface SurfaceAmong(string name, params IReadOnlyList<Type> types)
+    {
+        int before = this.Context.Faults.Count;
+        Surface read = this.Surface<Surface>(name);
+        if (read is not null && this.Context.Faults.Count == before && !types.Any(type => type.IsInstanceOfType(read)))
+        {
+            DocumentNode? member = this.Node.Members.GetValueOrDefault(name);
+            string said = member is null ? $"This cannot lie on {read.Description}." : $"A surface of kind '{member.Members["kind"].Text}' does not do here.";
+            this.Context.Faults.Add(member ?? this.Node, $"{said} Expected {string.Join(", ", types.SelectMany(this.Context.Forms.Surfaces.KindsOf))}.");
+        }
+
+        return read!;
     }
 
     /// <summary>A strip, by the name it has among the document's stocks.</summary>
@@ -150,8 +165,8 @@ public sealed class FormReader
             return known;
         }
 
-        string nearest = this.Context.StockNames.Count == 0 ? "It has none that could be read." : $"Nearest is '{NearestName.To(stock, this.Context.StockNames)}'.";
-        this.Context.Faults.Add(this.Node.Members[name], $"The document has no stock '{DocumentTree.Short(stock)}'. {nearest}");
+        string nearest = this.Context.StockNames.Count == 0 ? " It has none that could be read." : NearestName.Hint(stock, this.Context.StockNames);
+        this.Context.Faults.Add(this.Node.Members[name], $"The document has no stock '{DocumentTree.Short(stock)}'.{nearest}");
         return null!;
     }
 
@@ -258,7 +273,7 @@ public sealed class FormReader
             return 1;
         }
 
-        return this.Members.OptionalMeasure(name) is { } measure ? this.Number(name, node, measure, canonical) : 1;
+        return this.Members.OptionalMeasure(name, canonical) is { } measure ? this.Number(name, node, measure, canonical) : 1;
     }
 
     /// <summary>A list of measures of one kind; empty where it is left out.</summary>
@@ -272,7 +287,7 @@ public sealed class FormReader
             {
                 this.Context.Faults.Add(item, $"Expected a number with its unit, as in \"{MeasureText.Exact(Example(canonical))}\", not {item.Word}.");
             }
-            else if (MeasureText.Read(item.Text, null, out Measure measure) is { } fault)
+            else if (MeasureText.Read(item.Text, null, canonical, out Measure measure) is { } fault)
             {
                 this.Context.Faults.Add(item, fault);
             }
@@ -305,12 +320,32 @@ public sealed class FormReader
     /// <summary>What a form refuses itself, at one of the members.</summary>
     internal static ArgumentException Refused(string member, string message) => new(message, member);
 
-    // The framework adds the name of the parameter, which the place says already.
+    /// <summary>Makes a part of what the object stands for from one of its members, within <see cref="Make{T}"/>: what is refused is told at that member.</summary>
+    internal static T At<T>(string member, Func<T> make)
+    {
+        try
+        {
+            return make();
+        }
+        catch (ArgumentException refused)
+        {
+            throw Refused(member, Bare(refused.Message));
+        }
+    }
+
+    // The framework adds the name of the parameter, which the place says already; and how code writes a share is no advice
+    // for a file, where 5 % may be written so.
     internal static string Bare(string message)
     {
         int tail = message.IndexOf(" (Parameter '", StringComparison.Ordinal);
-        return tail < 0 ? message : message[..tail];
+        string bare = tail < 0 ? message : message[..tail];
+        int advice = bare.IndexOf("; write 0.", StringComparison.Ordinal);
+        int end = advice < 0 ? -1 : bare.IndexOf(')', advice);
+        return end < 0 ? bare : string.Concat(bare.AsSpan(0, advice), bare.AsSpan(end));
     }
+
+    private string SurfaceKinds<TSurface>()
+        where TSurface : Surface => string.Join(", ", this.Context.Forms.Surfaces.KindsOf(typeof(TSurface)).DefaultIfEmpty("a surface that has a form"));
 
     private static string List(IReadOnlyList<string> words) => string.Join(", ", words.Select(static word => $"'{word}'"));
 
@@ -320,7 +355,7 @@ public sealed class FormReader
     {
         if (measure.Key.Unit != TradeUnits.Scale(canonical).Canonical)
         {
-            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' does not measure what '{name}' is: expected a number with a unit, as in '{MeasureText.Exact(Example(canonical))}'.");
+            this.Context.Faults.Add(node, $"'{DocumentTree.Short(node.Text)}' does not measure what '{name}' is: expected a number {(canonical == TradeUnit.One ? "without" : "with a")} unit, as in '{MeasureText.Exact(Example(canonical))}'; {TradeUnits.ThatDo(canonical)}.");
             return 1;
         }
 

@@ -10,7 +10,7 @@ namespace SacrificialTape.Documents;
 /// <remarks>
 /// <para>Format: JSON with the published schema <c>job-1.json</c>. Quantities are text with their unit, counts are
 /// whole numbers. What is read and written again says the same to the last bit, in the units its author used.</para>
-/// <para>Equality: job, stocks with their names, prices and notes. In which units they were given does not count.</para>
+/// <para>Equality: job, stocks with their names, prices, notes and the rules as they are stated. In which units they were given does not count.</para>
 /// </remarks>
 /// <example><code source="ExchangeJobsPage.cs" region="read" /></example>
 public sealed record JobDocument
@@ -20,26 +20,38 @@ public sealed record JobDocument
 
     /// <summary>Describes a document.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="prices">The user's own prices and norms; may be left out.</param>
+    /// <param name="prices">The user's own prices and norms, with a price for every stock that a line uses; may be left out.</param>
     /// <param name="notes">What people remarked; may be left out.</param>
     /// <param name="stocks">Names for its strips; those left out are numbered.</param>
     /// <param name="statesRules">True to state every rule in the file; false to name the set and its fingerprint.</param>
     /// <param name="given">Measures in the units their author gave; may be left out.</param>
-    /// <exception cref="ArgumentException">A name stands twice, a note is about a line that there is not, or rules that are to be stated lack some of the library's.</exception>
+    /// <param name="rulesDocument">
+    /// The rules of the job as the file states them, with parent set, approvals, waivers and cases; left out: every rule, or
+    /// name and fingerprint, as <paramref name="statesRules"/> says.
+    /// </param>
+    /// <exception cref="ArgumentException">
+    /// A name stands twice, prices are given but a stock that a line uses has none, a note is about a line that there is not, the stated rules are not those of the job, or they
+    /// lack some of the library's.
+    /// </exception>
     public JobDocument(
         Job job,
         CostPrices? prices = null,
         IEnumerable<JobNote>? notes = null,
         IEnumerable<NamedStock>? stocks = null,
         bool statesRules = false,
-        IEnumerable<GivenMeasure>? given = null)
+        IEnumerable<GivenMeasure>? given = null,
+        RuleSetDocument? rulesDocument = null)
     {
         ArgumentNullException.ThrowIfNull(job);
         this.Job = job;
         this.Prices = prices;
         this.Notes = new ValueList<JobNote>(notes ?? []);
+        if (prices is not null && JobStocks.Unpriced(job, prices).FirstOrDefault() is { } unpriced)
+        {
+            throw new ArgumentException($"Prices are given, but none for a roll of {unpriced.Stock}, which line '{unpriced.Tag}' uses.", nameof(prices));
+        }
+
         this.Stocks = JobStocks.Of(job, prices, new ValueList<NamedStock>(stocks ?? []));
-        this.StatesRules = statesRules;
         this.Given = new ValueList<GivenMeasure>(given ?? []);
         var tags = new HashSet<string>(job.Lines.Select(static line => line.Tag), StringComparer.Ordinal);
         if (this.Notes.FirstOrDefault(note => note.Line is not null && !tags.Contains(note.Line)) is { } note)
@@ -47,7 +59,7 @@ public sealed record JobDocument
             throw new ArgumentException($"The job has no line '{note.Line}', but a note is about it.", nameof(notes));
         }
 
-        RuleReference.MustBeWhole(job.Rules, statesRules, nameof(statesRules));
+        this.RulesDocument = RuleReference.Stated(job.Rules, statesRules, rulesDocument, nameof(statesRules), nameof(rulesDocument));
     }
 
     /// <summary>The job.</summary>
@@ -62,11 +74,31 @@ public sealed record JobDocument
     /// <summary>All strips of lays, welds and prices with the names by which the file refers to them.</summary>
     public ValueList<NamedStock> Stocks { get; }
 
-    /// <summary>True where the file states every rule, false where it names the set and its fingerprint.</summary>
-    public bool StatesRules { get; }
+    /// <summary>True where the file states the rules, false where it names the set and its fingerprint.</summary>
+    public bool StatesRules => this.RulesDocument is not null;
+
+    /// <summary>
+    /// The rules as the file states them: parent set, approvals, waivers and cases too. Null where it names the set and its
+    /// fingerprint. Its waivers count in an <see cref="EstimateDocument"/> of the job.
+    /// </summary>
+    public RuleSetDocument? RulesDocument { get; }
 
     /// <summary>Measures in the units their author gave, where they are not those the library would write.</summary>
     public ValueList<GivenMeasure> Given { get; }
+
+    /// <summary>
+    /// The work of every line, for <see cref="EstimateDocument"/> and <see cref="CostEstimate"/>: what most of its strip is
+    /// laid for, as its lay is laid, over the steel that is covered, with all strip and all pieces; welds apart, by hand, over
+    /// the steel under their strips.
+    /// </summary>
+    /// <param name="surface">The word for the surface of a line, as norms have it; left out: the kind by which the file names the surface, for instance <c>pipe</c>.</param>
+    /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
+    /// <exception cref="ArgumentException">A surface has no form, or the word for it is empty.</exception>
+    public ValueList<LabourWork> WorkByLine(Func<SurveyLine, string>? surface = null, DocumentForms? forms = null)
+    {
+        DocumentForms known = forms ?? DocumentForms.Library;
+        return new(this.Job.Lines.SelectMany(line => LineWork.Of(line, surface is null ? known.Surfaces.KindOf(line.Lay.Surface) : surface(line))));
+    }
 
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>
@@ -105,10 +137,10 @@ public sealed record JobDocument
         && Equals(this.Prices, other.Prices)
         && this.Notes.Equals(other.Notes)
         && this.Stocks.Equals(other.Stocks)
-        && this.StatesRules == other.StatesRules;
+        && Equals(this.RulesDocument, other.RulesDocument);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(this.Job, this.Prices, this.Notes, this.Stocks, this.StatesRules);
+    public override int GetHashCode() => HashCode.Combine(this.Job, this.Prices, this.Notes, this.Stocks, this.RulesDocument);
 
     /// <summary>The job and how many stocks and notes.</summary>
     public override string ToString() =>

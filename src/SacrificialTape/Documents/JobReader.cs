@@ -49,10 +49,28 @@ internal static class JobReader
         CostPrices? prices = reader.OptionalObject("prices", PricesForm.Read);
         DocumentNode? rulesNode = reader.Members.Required("rules", "by which rules it is judged");
         reader.Members.Close();
-        (RuleSet? rules, bool stated) = rulesNode is null ? (null, false) : RuleReference.Read(rulesNode, known, faults);
+        (RuleSet? rules, RuleSetDocument? stated) = rulesNode is null ? (null, null) : RuleReference.Read(rulesNode, known, faults);
         faults.ThrowIfAny();
         var own = new ValueList<IOwnRule>(reader.Context.Forms.OwnRules.Where(rule => rules!.TryGet(rule.RuleId, out _)));
-        return new JobDocument(new Job(name, lines, takeOff, rules, own), prices, notes, stocks, stated, reader.Context.Given);
+        var job = new Job(name, lines, takeOff, rules, own);
+        if (prices is not null)
+        {
+            Priced(job, prices, stocks, reader);
+        }
+
+        faults.ThrowIfAny();
+        return new JobDocument(job, prices, notes, stocks, stated is not null, reader.Context.Given, stated);
+    }
+
+    private static void Priced(Job job, CostPrices prices, ValueList<NamedStock> stocks, FormReader reader)
+    {
+        DocumentNode node = reader.Node.Members["prices"];
+        foreach (UnpricedStock one in JobStocks.Unpriced(job, prices))
+        {
+            string name = stocks.FirstOrDefault(stock => stock.Stock.Equals(one.Stock))?.Name ?? one.Stock.ToString();
+            reader.Context.Faults.Add(
+                node.Members.GetValueOrDefault("rolls") ?? node, $"The stock '{DocumentTree.Short(name)}', which line '{DocumentTree.Short(one.Tag)}' uses, has no price. State one, or leave all prices out.");
+        }
     }
 
     private static NamedStock? ReadStock(FormReader reader)

@@ -41,6 +41,22 @@ internal static class JobStocks
         return new ValueList<NamedStock>(all);
     }
 
+    /// <summary>Stocks that a line uses and nothing prices, each once, with the first line that uses it.</summary>
+    internal static IEnumerable<UnpricedStock> Unpriced(Job job, CostPrices prices)
+    {
+        var priced = new HashSet<StripStock>(prices.Rolls.Select(static price => price.Stock));
+        foreach (SurveyLine line in job.Lines)
+        {
+            foreach (StripStock stock in line.Welds is { } welds ? Of(line.Lay).Append(welds.Stock) : Of(line.Lay))
+            {
+                if (priced.Add(stock))
+                {
+                    yield return new UnpricedStock(line.Tag, stock);
+                }
+            }
+        }
+    }
+
     private static IEnumerable<StripStock> Used(Job job, CostPrices? prices) =>
     [
         .. job.Lines.SelectMany(static line => line.Welds is { } welds ? Of(line.Lay).Append(welds.Stock) : Of(line.Lay)),

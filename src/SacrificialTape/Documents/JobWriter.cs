@@ -24,7 +24,7 @@ internal static class JobWriter
         var writer = new FormWriter(json, new WritingContext(forms, document.Stocks, document.Given), "$");
         DocumentHeader.Write(json, JobReader.Kind, JobDocument.Schema);
         writer.Text("name", document.Job.Name);
-        RuleReference.Write(json, document.Job.Rules, document.StatesRules);
+        RuleReference.Write(json, document.Job.Rules, document.RulesDocument);
         writer.Object("takeOff", document.Job.TakeOff, TakeOffForm.Write);
         writer.List("stocks", document.Stocks, WriteStock, null, static stock => stock.Name);
         writer.List("lines", document.Job.Lines, SurveyLineForm.Write, null, static line => line.Tag);

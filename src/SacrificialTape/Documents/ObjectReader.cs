@@ -67,14 +67,17 @@ internal sealed class ObjectReader
 
     internal string? OptionalText(string name) => this.Optional(name) is { } member ? this.TextOf(member, name) : null;
 
-    internal Measure? OptionalMeasure(string name)
+    /// <summary>A measure; null where it is left out, or cannot be read.</summary>
+    /// <param name="name">Name of the member.</param>
+    /// <param name="wanted">A unit of the kind that does here, for what is told of one that is not known; null where any kind does.</param>
+    internal Measure? OptionalMeasure(string name, TradeUnit? wanted = null)
     {
         if (this.OptionalText(name) is not { } text)
         {
             return null;
         }
 
-        if (MeasureText.Read(text, null, out Measure measure) is { } fault)
+        if (MeasureText.Read(text, null, wanted, out Measure measure) is { } fault)
         {
             this.faults.Add(this.Node.Members[name], fault);
             return null;

@@ -22,12 +22,12 @@ internal static class RuleReader
         int before = faults.Count;
         string? id = reader.Text("id", "the rule's name, for instance 'lap.minimum'");
         Rule? inherited = id is not null && parent is not null && parent.TryGet(id, out Rule? known) ? known : null;
-        bool whole = Known(reader, id, faults) && inherited is null;
+        bool whole = Known(reader, id, inherited, parent, faults) && inherited is null;
         string? title = whole ? reader.Text("title", "what the rule is about") : reader.OptionalText("title") ?? inherited?.Title;
         string? remedy = whole ? reader.Text("remedy", "what to do when it is broken") : reader.OptionalText("remedy") ?? inherited?.Remedy;
         RuleKind? kind = reader.OptionalWord("kind", Words.Kinds) ?? inherited?.Kind;
         Severity? severity = reader.OptionalWord("severity", Words.Severities) ?? inherited?.Severity;
-        Measure? limit = reader.OptionalMeasure("limit") ?? inherited?.Limit;
+        Measure? limit = reader.OptionalMeasure("limit", inherited?.Limit?.Unit) ?? inherited?.Limit;
         Basis? basis = reader.Optional("basis") is { } member ? BasisReader.Read(member, faults) : inherited?.Basis;
         ValidityPeriod? validity = reader.Optional("validity") is { } period ? Validity(period, faults) : inherited?.Validity;
         RuleApproval? approval = reader.Optional("approved") is { } approved && id is not null ? Approval(approved, id, faults) : null;
@@ -69,7 +69,7 @@ internal static class RuleReader
     {
         writer.Open();
         writer.Text("id", rule.Id);
-        if (!RuleSet.Default.TryGet(rule.Id, out _))
+        if (inherited is null && !RuleSet.Default.TryGet(rule.Id, out _))
         {
             writer.Flag("own");
         }
@@ -137,20 +137,24 @@ internal static class RuleReader
         }
     }
 
-    // A slip in a name must not make a rule that nothing evaluates: whoever means a rule of his own says so.
-    private static bool Known(ObjectReader reader, string? id, FaultList faults)
+    // A slip in a name must not make a rule that nothing evaluates: whoever means a rule of his own says so, once. A set
+    // that is based on his has it from him.
+    private static bool Known(ObjectReader reader, string? id, Rule? inherited, RuleSet? parent, FaultList faults)
     {
         bool own = reader.Flag("own");
-        if (id is null || own != RuleSet.Default.TryGet(id, out _))
+        if (id is null || own != RuleSet.Default.TryGet(id, out _) || (!own && inherited is not null))
         {
             return id is not null;
         }
 
         faults.Add(reader.Node.Members["id"], own
             ? $"'{id}' is a rule of the library; 'own' is for rules that it does not know."
-            : $"The library knows no rule '{DocumentTree.Short(id)}'. Nearest is '{NearestName.To(id, RuleSet.Default.Rules.Select(static rule => rule.Id))}'. For a rule of the team's own write \"own\": true.");
+            : $"The library knows no rule '{DocumentTree.Short(id)}'.{NearestName.Hint(id, Ids(parent))} For a rule of the team's own write \"own\": true.");
         return false;
     }
+
+    private static string[] Ids(RuleSet? parent) =>
+        [.. RuleSet.Default.Rules.Concat(parent?.Rules ?? []).Select(static rule => rule.Id).Distinct(StringComparer.Ordinal)];
 
     private static void Need(ObjectReader reader, string name, FaultList faults)
     {
@@ -170,7 +174,7 @@ internal static class RuleReader
 
         if (limit is { } number && inherited.Limit is { } old && number.Key.Unit != old.Key.Unit)
         {
-            faults.Add(reader.Node.Members["limit"], $"'{MeasureText.Exact(number)}' does not measure what '{inherited.Id}' limits: expected a unit such as {TradeUnits.Symbol(old.Unit)}, as in '{MeasureText.Exact(old)}'.");
+            faults.Add(reader.Node.Members["limit"], $"'{MeasureText.Exact(number)}' does not measure what '{inherited.Id}' limits: expected a unit such as {(old.Unit == TradeUnit.One ? "none" : TradeUnits.Symbol(old.Unit))}, as in '{MeasureText.Exact(old)}'; {TradeUnits.ThatDo(old.Unit)}.");
         }
 
         if ((reader.Has("limit") || reader.Has("severity")) && !reader.Has("basis"))

@@ -5,20 +5,21 @@ namespace SacrificialTape.Documents;
 /// <summary>By which rules a document was made: named with a fingerprint, or stated whole within it.</summary>
 internal static class RuleReference
 {
-    private const string Stated = "stated";
+    private const string Word = "stated";
 
     /// <summary>The rules; null, with faults, where they cannot be read. A set that is stated is read last of all.</summary>
-    internal static (RuleSet? Rules, bool Stated) Read(DocumentNode node, IReadOnlyList<RuleSet> known, FaultList faults)
+    internal static (RuleSet? Rules, RuleSetDocument? Stated) Read(DocumentNode node, IReadOnlyList<RuleSet> known, FaultList faults)
     {
         if (ObjectReader.Open(node, faults) is not { } reader)
         {
-            return (null, false);
+            return (null, null);
         }
 
-        if (reader.Optional(Stated) is { } whole)
+        if (reader.Optional(Word) is { } whole)
         {
             reader.Close();
-            return (RuleSetReader.Read(whole, known, faults).Rules, true);
+            RuleSetDocument stated = RuleSetReader.Read(whole, known, faults);
+            return (stated.Rules, stated);
         }
 
         string? name = reader.Text("name", "the name of the rule set");
@@ -29,28 +30,40 @@ internal static class RuleReference
         if (text is not null && !Fingerprint.TryParse(text, null, out fingerprint))
         {
             faults.Add(node.Members["fingerprint"], $"'{DocumentTree.Short(text)}' is no fingerprint. Expected 'sha256:' and 64 hexadecimal digits in lower case.");
-            return (null, false);
+            return (null, null);
         }
 
-        return name is null || version is null || text is null ? (null, false) : (Find(node, name, version, fingerprint, known, faults), false);
+        return name is null || version is null || text is null ? (null, null) : (Find(node, name, version, fingerprint, known, faults), null);
     }
 
-    /// <summary>A set that is to be stated must hold every rule of the library, or it could not be read back.</summary>
-    internal static void MustBeWhole(RuleSet rules, bool stated, string parameter)
+    /// <summary>
+    /// What a file is to state: the document that was given, or every rule of the set; null where the set is only named. It
+    /// must hold every rule of the library, or it could not be read back.
+    /// </summary>
+    internal static RuleSetDocument? Stated(RuleSet rules, bool stated, RuleSetDocument? document, string statesRules, string rulesDocument)
     {
-        if (stated && RuleSet.Default.Rules.FirstOrDefault(rule => !rules.TryGet(rule.Id, out _)) is { } missing)
+        if (document is not null && !document.Rules.Equals(rules))
         {
-            throw new ArgumentException($"The rule set lacks '{missing.Id}': stated in a file it could not be read back.", parameter);
+            throw new ArgumentException($"The rules to be stated are those of '{document.Rules}', but judged is by '{rules}'.", rulesDocument);
         }
+
+        if (document is null && !stated)
+        {
+            return null;
+        }
+
+        return RuleSet.Default.Rules.FirstOrDefault(rule => !rules.TryGet(rule.Id, out _)) is { } missing
+            ? throw new ArgumentException($"The rule set lacks '{missing.Id}': stated in a file it could not be read back.", document is null ? statesRules : rulesDocument)
+            : document ?? new RuleSetDocument(rules);
     }
 
-    internal static void Write(DocumentWriter writer, RuleSet rules, bool stated)
+    internal static void Write(DocumentWriter writer, RuleSet rules, RuleSetDocument? stated)
     {
         writer.Open("rules");
-        if (stated)
+        if (stated is not null)
         {
-            writer.Open(Stated);
-            RuleSetWriter.WriteMembers(writer, new RuleSetDocument(rules));
+            writer.Open(Word);
+            RuleSetWriter.WriteMembers(writer, stated);
             writer.Close();
         }
         else

@@ -1,4 +1,5 @@
 using System.Text;
+using SacrificialTape.Jobs;
 using SacrificialTape.Quantities;
 using SacrificialTape.Rules;
 
@@ -27,7 +28,7 @@ public sealed record RuleSetDocument
     /// <param name="cases">Questions with known answers, each id once; may be left out.</param>
     /// <exception cref="ArgumentException">
     /// An approval or waiver names no rule of the set, a rule is approved twice, a case stands twice, a limit is impossible or contradicts
-    /// another, or the set lacks a rule of its parent or gives it another kind.
+    /// another, or the set lacks a rule of its parent, gives it another kind, or bears its parent's name and version with other rules.
     /// </exception>
     public RuleSetDocument(
         RuleSet rules,
@@ -70,6 +71,14 @@ public sealed record RuleSetDocument
     /// <param name="own">A host's own calculations, beside <see cref="Calculations.All"/>; may be left out.</param>
     /// <exception cref="ArgumentException">An own calculation has the name of another.</exception>
     public Verification Verify(IEnumerable<Calculation>? own = null) => Verification.Of(this.Cases, own);
+
+    /// <summary>
+    /// Rules of the set that neither the library nor code of the host's own judges by, as <see cref="Job.UnjudgedRules"/> has
+    /// them: nobody looks at them. A host that reads another's rule set should say so.
+    /// </summary>
+    /// <param name="ownRules">The code of the host; left out: none. Code for a rule that the set does not have counts for nothing.</param>
+    public ValueList<Rule> UnjudgedRules(IEnumerable<IOwnRule>? ownRules = null) =>
+        LineRules.NotJudged(this.Rules, (ownRules ?? []).Select(static one => one.RuleId));
 
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>

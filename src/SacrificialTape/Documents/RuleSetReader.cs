@@ -1,3 +1,4 @@
+using System.Text.Json;
 using SacrificialTape.Rules;
 
 namespace SacrificialTape.Documents;
@@ -54,6 +55,11 @@ internal sealed class RuleSetReader
         // Made even from a file with faults, so that what only the whole set shows is told with the rest.
         var rules = new RuleSet(name ?? "?", version ?? "?", [
             .. (parent?.Rules ?? []).Where(rule => !this.stated.ContainsKey(rule.Id)), .. this.inOrder]);
+        if (parent is not null && RuleSetContents.SameNameOtherRules(rules, parent) is { } confused)
+        {
+            this.faults.Add(root.Members.GetValueOrDefault("version") ?? root, confused);
+        }
+
         this.Complete(parent, root);
         this.Whole(rules, waivers, root);
         this.faults.ThrowIfAny();
@@ -64,12 +70,14 @@ internal sealed class RuleSetReader
     {
         foreach (DocumentNode item in items)
         {
-            (string? id, Rule? rule, RuleApproval? approval) = RuleReader.Read(item, parent, this.faults);
-            if (id is not null && !this.places.TryAdd(id, item))
+            // What is wrong with the second of two is no matter: it is held against neither parent nor library.
+            if (item.Members.GetValueOrDefault("id") is { Kind: JsonValueKind.String } name && !string.IsNullOrWhiteSpace(name.Text) && !this.places.TryAdd(name.Text, item))
             {
-                this.faults.Add(item, $"Rule '{DocumentTree.Short(id)}' stands twice in the document.");
+                this.faults.Add(name, $"Rule '{DocumentTree.Short(name.Text)}' stands twice in the document.");
                 continue;
             }
+
+            (_, Rule? rule, RuleApproval? approval) = RuleReader.Read(item, parent, this.faults);
 
             if (rule is not null)
             {
@@ -109,7 +117,7 @@ internal sealed class RuleSetReader
         {
             if (!rules.TryGet(waiver.RuleId, out _) && !this.places.ContainsKey(waiver.RuleId))
             {
-                this.faults.Add(node.Members["rule"], $"The set has no rule '{DocumentTree.Short(waiver.RuleId)}'.");
+                this.faults.Add(node.Members["rule"], $"The set has no rule '{DocumentTree.Short(waiver.RuleId)}'.{NearestName.Hint(waiver.RuleId, [.. rules.Rules.Select(static rule => rule.Id)])}");
             }
         }
     }

@@ -7,13 +7,17 @@ namespace SacrificialTape.Documents;
 /// <summary>What a job came to, as an estimate that is kept in a file states it.</summary>
 public sealed record StatedResults
 {
-    internal StatedResults(ValueList<StatedLine> lines, ValueList<StatedStock> stocks, ValueList<StatedFinding> findings, Money? firstCost)
+    internal StatedResults(StatedTotals totals, ValueList<StatedLine> lines, ValueList<StatedStock> stocks, ValueList<StatedFinding> findings, Money? firstCost)
     {
+        this.Totals = totals;
         this.Lines = lines;
         this.Stocks = stocks;
         this.Findings = findings;
         this.FirstCost = firstCost;
     }
+
+    /// <summary>The whole job.</summary>
+    public StatedTotals Totals { get; }
 
     /// <summary>Line by line, in the order of the job.</summary>
     public ValueList<StatedLine> Lines { get; }
@@ -40,6 +44,7 @@ public sealed record StatedResults
         }
 
         return new(
+            StatedTotals.Of(estimate),
             new ValueList<StatedLine>(estimate.Lines.Select(StatedLine.Of)),
             new ValueList<StatedStock>(estimate.TakeOff.Stocks.Select(stock => StatedStock.Of(stock, names[stock.Stock]))),
             new ValueList<StatedFinding>(estimate.GeneralFindings.Select(StatedFinding.Of)),

@@ -3,7 +3,7 @@ using SacrificialTape.Quantities;
 namespace SacrificialTape.Documents;
 
 /// <summary>Runs verification cases against the library in use.</summary>
-/// <remarks>A case that cannot be asked, because its calculation is unknown or its inputs do not fit, does not agree.</remarks>
+/// <remarks>A case that cannot be asked, because its calculation is unknown or its inputs do not fit, does not agree: see <see cref="CaseResult.Outcome"/>.</remarks>
 /// <example><code source="ShareARuleSetPage.cs" region="verify" /></example>
 public sealed record Verification
 {
@@ -42,12 +42,12 @@ public sealed record Verification
     {
         if (!byId.TryGetValue(given.Calculation, out Calculation? calculation))
         {
-            return new(given, null, false, $"No calculation '{given.Calculation}' is known; nearest is '{NearestName.To(given.Calculation, byId.Keys)}'.");
+            return new(given, null, CaseOutcome.NotAsked, $"No calculation '{given.Calculation}' is known.{NearestName.Hint(given.Calculation, byId.Keys)}");
         }
 
         if (calculation.Refuse(given) is { } fault)
         {
-            return new(given, null, false, fault);
+            return new(given, null, CaseOutcome.NotAsked, fault);
         }
 
         try
@@ -58,11 +58,11 @@ public sealed record Verification
             // Both sides are decimal numbers in binary digits: an exact half of the last digit may come out one bit more.
             double binary = 1e-14 * Math.Max(1, Math.Abs(given.Expected.Number));
             bool agrees = Math.Abs(got - given.Expected.Number) <= given.Tolerance.In(unit) + binary;
-            return new(given, new Measure(got, unit), agrees, string.Empty);
+            return new(given, new Measure(got, unit), agrees ? CaseOutcome.Agrees : CaseOutcome.Differs, string.Empty);
         }
         catch (Exception e) when (e is ArgumentException or OverflowException or InvalidOperationException)
         {
-            return new(given, null, false, $"The calculation refused it: {e.Message}");
+            return new(given, null, CaseOutcome.Refused, $"The calculation refused it: {e.Message}");
         }
     }
 }

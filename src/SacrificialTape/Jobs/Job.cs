@@ -64,6 +64,15 @@ public sealed record Job
 
     internal LineRules JudgedBy { get; }
 
+    /// <summary>The same lines and choices judged by another rule set. What was once taken from a set, such as laps, stays as it is.</summary>
+    /// <param name="rules">The rule set.</param>
+    /// <exception cref="ArgumentException">The set has no rule for code of the job's own: nothing would be left to judge by.</exception>
+    public Job Under(RuleSet rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        return new(this.Name, this.Lines, this.TakeOff, rules, this.OwnRules);
+    }
+
     /// <summary>Works the job out, line by line and in total.</summary>
     public JobEstimate Estimate() => JobEstimate.Of(this);
 

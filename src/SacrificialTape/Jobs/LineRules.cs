@@ -36,8 +36,14 @@ internal sealed record LineRules
     internal ValueList<IOwnRule> Own { get; }
 
     /// <summary>Rules of the set that nothing judges by.</summary>
-    internal ValueList<Rule> Unjudged => new(this.Set.Rules.Where(rule =>
-        !RuleSet.Default.TryGet(rule.Id, out _) && !this.Own.Any(one => one.RuleId == rule.Id)));
+    internal ValueList<Rule> Unjudged => NotJudged(this.Set, this.Own.Select(static one => one.RuleId));
+
+    /// <summary>Rules of a set that neither the library nor one of some pieces of code judges by.</summary>
+    internal static ValueList<Rule> NotJudged(RuleSet rules, IEnumerable<string> judged)
+    {
+        var known = new HashSet<string>(judged, StringComparer.Ordinal);
+        return new(rules.Rules.Where(rule => !RuleSet.Default.TryGet(rule.Id, out _) && !known.Contains(rule.Id)));
+    }
 
     internal IEnumerable<Finding> JudgeOwn(SurveyLine line, LifeEstimate life)
     {

@@ -9,7 +9,14 @@ internal static class MeasureText
         NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
     /// <summary>Reads a measure; the answer is null, or what is wrong with the text.</summary>
-    internal static string? Read(ReadOnlySpan<char> text, IFormatProvider? provider, out Measure measure)
+    internal static string? Read(ReadOnlySpan<char> text, IFormatProvider? provider, out Measure measure) => Read(text, provider, null, out measure);
+
+    /// <summary>Reads a measure; the answer is null, or what is wrong with the text.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="provider">Whose decimal sign is used; null: a point.</param>
+    /// <param name="wanted">A unit of the kind that does, for what is told of a unit that is not known; null where any kind does.</param>
+    /// <param name="measure">The measure, of whatever kind.</param>
+    internal static string? Read(ReadOnlySpan<char> text, IFormatProvider? provider, TradeUnit? wanted, out Measure measure)
     {
         measure = default;
         ReadOnlySpan<char> trimmed = text.Trim();
@@ -32,7 +39,7 @@ internal static class MeasureText
 
         if (!TradeUnits.TryFind(symbol, out TradeUnit unit))
         {
-            return $"'{text}' has no unit known here: '{symbol}'. Case counts; known are mm, um, m, in, um/a, a, degC and the others of TradeUnit.";
+            return $"'{text}' has no unit known here: '{symbol}'. Case counts; {TradeUnits.ThatDo(wanted)}.";
         }
 
         measure = new Measure(number, unit);

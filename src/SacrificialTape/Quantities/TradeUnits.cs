@@ -92,6 +92,18 @@ internal static class TradeUnits
         _ => (unit, 1),
     };
 
+    /// <summary>The units that do for a kind of quantity, in words; all there are where any kind does.</summary>
+    internal static string ThatDo(TradeUnit? wanted)
+    {
+        IEnumerable<TradeUnit> units = Enum.GetValues<TradeUnit>();
+        if (wanted is { } kind)
+        {
+            units = units.Where(unit => Scale(unit).Canonical == Scale(kind).Canonical);
+        }
+
+        return $"units that do: {string.Join(", ", units.Select(static unit => unit == TradeUnit.One ? "none (a plain number)" : Symbol(unit)))}";
+    }
+
     internal static bool TryFind(ReadOnlySpan<char> symbol, out TradeUnit unit)
     {
         if (BySymbol.TryGetValue(symbol, out unit))

@@ -97,12 +97,12 @@ public sealed class Estimates
     {
         Said<ArgumentException>("No price is given for a roll of 0.1 x 100 mm, rolls of 10 m", static () => Estimate(new CostPrices(
             [new RollPrice(Stock(50, 10), Eur(1))], new LabourRate(Eur(1)), [new LabourNorm(Rings, LabourMeasure.Area, Duration.Zero)])));
-        Said<ArgumentException>("No norm says how long this work takes: Ring, ByHand, pipe", static () => Estimate(Prices(norms:
+        Said<ArgumentException>("No norm says how long this work takes: ring, by hand, pipe", static () => Estimate(Prices(norms:
             [new LabourNorm(new LabourKind(StripPurpose.Ring, ApplicationMethod.WrappingHead, "pipe"), LabourMeasure.Area, Duration.Zero)])));
         Said<ArgumentException>("Priced twice: 0.1 x 100 mm", static () => new CostPrices(
             [new RollPrice(Stock(100, 10), Eur(1)), new RollPrice(Stock(100, 10), Eur(2))], new LabourRate(Eur(1)), []));
         LabourNorm norm = new(Rings, LabourMeasure.Area, Duration.FromHours(1));
-        Said<ArgumentException>("Priced twice: Ring, ByHand, pipe: 2 h per m2", () => Prices(norms: [norm, new LabourNorm(Rings, LabourMeasure.Area, Duration.FromHours(2))]));
+        Said<ArgumentException>("Priced twice: ring, by hand, pipe: 2 h per m2", () => Prices(norms: [norm, new LabourNorm(Rings, LabourMeasure.Area, Duration.FromHours(2))]));
     }
 
     [Fact]

@@ -27,11 +27,13 @@ internal static class AnyJob
             new OwnLay(new OwnSurface(new Measure(5 + (100 * random.NextDouble()), TradeUnit.Inch), 3), stocks[0], "tiles"),
         ];
         SurveyLine[] lines = [.. lays.Select((lay, i) => new SurveyLine(Needs(random, FormattableString.Invariant($"L-{i} {Texts[random.Next(Texts.Length)]}"), lay), lay))];
-        var job = new Job(Texts[random.Next(Texts.Length)], lines, TakeOff(random), random.Next(2) == 0 ? RuleSet.Default : TeamSet.Small);
+        RuleSet rules = random.Next(2) == 0 ? RuleSet.Default : TeamSet.Small;
+        var job = new Job(Texts[random.Next(Texts.Length)], lines, TakeOff(random), rules);
+        IEnumerable<StripStock> used = new JobDocument(job, null, null, [new NamedStock("wide", stocks[0])]).Stocks.Select(static stock => stock.Stock);
         return new JobDocument(
-            job, random.Next(3) == 0 ? null : Prices(random, stocks),
+            job, random.Next(3) == 0 ? null : Prices(random, used),
             [new JobNote(Texts[random.Next(Texts.Length)]), new JobNote("about a line", lines[random.Next(lines.Length)].Tag)],
-            [new NamedStock("wide", stocks[0])], random.Next(2) == 0);
+            [new NamedStock("wide", stocks[0])], random.Next(2) == 0, rulesDocument: TeamSet.Stated(random, rules));
     }
 
     internal static JobDocument Read(string text) => JobDocument.Read(text, [TeamSet.Small], Forms);
@@ -114,7 +116,7 @@ internal static class AnyJob
         };
     }
 
-    private static CostPrices Prices(Random random, StripStock[] stocks)
+    private static CostPrices Prices(Random random, IEnumerable<StripStock> stocks)
     {
         Money Eur(double amount) => new(Math.Round((decimal)amount, 4), "EUR");
         return new CostPrices(

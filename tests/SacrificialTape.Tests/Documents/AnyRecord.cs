@@ -28,7 +28,7 @@ internal static class AnyRecord
             record = record.Sign(record.OpenFindings[random.Next(record.OpenFindings.Count)], "C. Person", When(random), "seen on site");
         }
 
-        return new AsBuiltDocument("Invented tank", record, random.Next(3) == 0);
+        return new AsBuiltDocument("Invented tank", record, random.Next(3) == 0, rulesDocument: TeamSet.Stated(random, rules));
     }
 
     internal static AsBuiltDocument Read(string text) => AsBuiltDocument.Read(text, [TeamSet.Small]);

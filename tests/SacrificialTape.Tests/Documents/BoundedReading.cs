@@ -42,6 +42,19 @@ public sealed class BoundedReading
         Assert.Equal(40, JobDocument.Read(text, limits: few).Job.Lines[0].Needs.Windows!.Windows.Count);
     }
 
+    // What docs/exchange-jobs.md says of a web host: work for strangers ends early, and an ordinary survey of a thousand lines goes through.
+    [Fact]
+    public void A_web_host_refuses_early_and_takes_a_survey_of_a_thousand_pipes()
+    {
+        Assert.True(ReadingLimits.WebHost.Bytes < ReadingLimits.Default.Bytes && ReadingLimits.WebHost.Steps < ReadingLimits.Default.Steps);
+        JobDocument small = JobDocument.Read(FaultyJobs.Whole);
+        SurveyLine pipe = small.Job.Lines[1];
+        SurveyLine[] lines = [.. Enumerable.Range(0, 1000).Select(i => new SurveyLine(FormattableString.Invariant($"BR-{i}"), pipe.Lay, pipe.Exposure, pipe.RequiredLife))];
+        string text = new JobDocument(new Job("a thousand", lines, small.Job.TakeOff)).Write();
+        Assert.Equal(1000, JobDocument.Read(text, limits: ReadingLimits.WebHost).Job.Lines.Count);
+        Assert.Contains("steps of counting", Assert.Throws<DocumentException>(() => JobDocument.Read(File(Windows(1500)), limits: ReadingLimits.WebHost)).Message, StringComparison.Ordinal);
+    }
+
     private static string Windows(int count) => Lay("rings", Surface("pipe", "\"outsideDiameter\": \"50 m\", \"length\": \"100 m\""), "\"leastLap\": \"0 mm\"")
         .Replace("\"requiredLife\"", "\"windows\": { \"at\": [" + string.Join(',', Enumerable.Range(0, count).Select(static i => FormattableString.Invariant(
             $$"""{"along":"500 mm","around":"{{3 * i}} mm","diameter":"1 mm"}"""))) + "] }, \"requiredLife\"", StringComparison.Ordinal);

@@ -19,7 +19,9 @@ public sealed class FaultyJobs
     {
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168,3 mm\"", "$.lines[0].lay.surface.outsideDiameter", "has a comma in the number" },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": 168.3", "$.lines[0].lay.surface.outsideDiameter", "Write numbers as text with their unit" },
-        { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168.3 kg\"", "$.lines[0].lay.surface.outsideDiameter", "does not measure what 'outsideDiameter' is: expected a number with a unit, as in '20 mm'" },
+        { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168.3 kg\"", "$.lines[0].lay.surface.outsideDiameter", "does not measure what 'outsideDiameter' is: expected a number with a unit, as in '20 mm'; units that do: um, mm, cm, m, in, ft." },
+        { "\"requiredLife\": \"20 a\"", "\"requiredLife\": \"20 years\"", "$.lines[0].requiredLife", "'20 years' has no unit known here: 'years'. Case counts; units that do: a, h." },
+        { "\"contingency\": \"0.05\"", "\"contingency\": \"5 mm\"", "$.takeOff.contingency", "expected a number without unit, as in '0.5'; units that do: none (a plain number), %." },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"-168.3 mm\"", "$.lines[0].lay.surface.outsideDiameter", "-168.3 mm is outside the accepted range: at least 1 and at most 100000 mm" },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"1e400 mm\"", "$.lines[0].lay.surface.outsideDiameter", "does not start with a finite number" },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"1e308 m\"", "$.lines[0].lay.surface.outsideDiameter", "is too large a number" },
@@ -27,9 +29,13 @@ public sealed class FaultyJobs
         { "\"outsideDiameter\": \"168.3 mm\",", string.Empty, "$.lines[0].lay.surface", "'outsideDiameter' is missing: a number with its unit" },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168.3 mm\", \"outsideDiameter\": \"168.3 mm\"", "$.lines[0].lay.surface.outsideDiameter", "stands twice in this object" },
         { "\"outsideDiameter\": \"168.3 mm\"", "\"outsideDiameter\": \"168.3 mm\", \"wall\": \"7 mm\"", "$.lines[0].lay.surface.wall", "is not known here. Expected kind, length, outsideDiameter" },
-        { "\"kind\": \"pipe\"", "\"kind\": \"tube\"", "$.lines[0].lay.surface.kind", "No surface of kind 'tube' is known here. Nearest is 'tee'" },
-        { "\"kind\": \"rings\"", "\"kind\": \"panel\"", "$.lines[0].lay.surface", "A surface of kind 'pipe' does not do here" },
-        { "\"stock\": \"wide\"", "\"stock\": \"wild\"", "$.lines[0].lay.stock", "The document has no stock 'wild'. Nearest is 'wide'" },
+        { "\"kind\": \"pipe\"", "\"kind\": \"tube\"", "$.lines[0].lay.surface.kind", "No surface of kind 'tube' is known here. Known are I section, T section, angle section, annular panel" },
+        { "\"kind\": \"pipe\"", "\"kind\": \"piep\"", "$.lines[0].lay.surface.kind", "No surface of kind 'piep' is known here. Known are" },
+        { "\"kind\": \"pipe\"", "\"kind\": \"strap\"", "$.lines[0].lay.surface.kind", "No surface of kind 'strap' is known here. Nearest is 'pipe strap'. A kind of your own" },
+        { "{\n          \"kind\": \"pipe\"", "{\n          \"kind\": \"I section\", \"size\": \"IPE 205\", \"length\": \"1 m\"}, \"x\": {\n          \"kind\": \"pipe\"", "$.lines[0].lay.surface.size", "'IPE 205' is not among the sizes of this kind that are known here; the nearest are IPE 200, " },
+        { "{\n          \"kind\": \"pipe\"", "{\n          \"kind\": \"channel\", \"size\": \"ipe200\", \"length\": \"1 m\"}, \"x\": {\n          \"kind\": \"pipe\"", "$.lines[0].lay.surface.size", "IPE 200 is a section of another kind" },
+        { "\"kind\": \"rings\"", "\"kind\": \"panel\"", "$.lines[0].lay.surface", "A surface of kind 'pipe' does not do here. Expected annular panel, circular panel, rectangular panel." },
+        { "\"stock\": \"wide\"", "\"stock\": \"wild\"", "$.lines[0].lay.stock", "The document has no stock 'wild'. Known are 'wide'." },
         { "\"leastLap\": \"15 mm\"", "\"leastLap\": \"100 mm\"", "$.lines[0].lay.leastLap", "100 mm is outside the accepted range" },
         { "\"passes\": 2", "\"passes\": \"2\"", "$.lines[0].lay.choices.passes", "must be a whole number without quotes" },
         { "\"passes\": 2", "\"passes\": 2.5", "$.lines[0].lay.choices.passes", "must be a whole number without quotes" },
@@ -41,14 +47,15 @@ public sealed class FaultyJobs
         { "\"name\": \"C3\"", "\"name\": \"C9\"", "$.lines[0].exposure.name", "'C9' is not known. Expected 'C1', 'C2'" },
         { "\"wetInService\": true", "\"wetInService\": \"yes\"", "$.lines[0].steel.wetInService", "must be true or false, not a text" },
         { "\"buried\"", "\"burried\"", "$.lines[0].steel.hazards.present[0]", "No hazard 'burried' is known. Nearest is 'buried'" },
-        { "\"acidity\": \"7.5\"", "\"acidity\": \"17.5\"", "$.lines[0].steel.hazards", "17.5 is outside the accepted range" },
+        { "\"acidity\": \"7.5\"", "\"acidity\": \"17.5\"", "$.lines[0].steel.hazards.acidity", "17.5 is outside the accepted range" },
         { "\"along\": \"500 mm\"", "\"along\": \"99 m\"", "$.lines[0].windows", "outside the surface" },
         { "\"diameter\": \"30 mm\"", "\"diameter\": \"30 mm\", \"extentAlong\": \"3 mm\"", "$.lines[0].windows.at[0].extentAlong", "is not known here" },
         { "\"tag\": \"BR-102\"", "\"tag\": \"BR-101\"", "$.lines[1].tag", "The tag 'BR-101' stands twice" },
         { "\"line\": \"BR-101\"", "\"line\": \"BR-10\"", "$.notes[0].line", "The job has no line 'BR-10'" },
         { "\"perRoll\": \"80.50 EUR\"", "\"perRoll\": \"80,50 EUR\"", "$.prices.rolls[0].perRoll", "is not an amount of money" },
         { "\"perRoll\": \"80.50 EUR\"", "\"perRoll\": \"80.50 USD\"", "$.prices", "EUR and USD cannot be mixed" },
-        { "\"contingency\": \"0.05\"", "\"contingency\": \"1.05\"", "$.takeOff", "1.05 is outside the accepted range" },
+        { "\"contingency\": \"0.05\"", "\"contingency\": \"1.05\"", "$.takeOff.contingency", "1.05 is outside the accepted range: at least 0 and less than 1 (a fraction of 1)." },
+        { "\"rolls\": [", "\"rolls\": [], \"own\": [", "$.prices.own[0]", "'kind' is missing" },
         { "\"shortestPiece\": \"1000 mm\"", "\"shortestPiece\": \"5 mm\"", "$.takeOff.shortestPiece", "5 mm is outside the accepted range" },
         { "\"schema\": 1", "\"schema\": 2", "$.schema", "The document is written by version 2 of its format; this library reads up to 1. Use a newer library" },
         { "\"schema\": 1", "\"schema\": 0", "$.schema", "must be a whole number" },
@@ -85,8 +92,24 @@ public sealed class FaultyJobs
             .Replace("\"name\": \"C3\"", "\"name\": \"C9\"", StringComparison.Ordinal)
             .Replace("\"contingency\": \"0.05\"", "\"contingency\": \"2\"", StringComparison.Ordinal);
         Assert.Equal(
-            ["$.takeOff", "$.lines[0].lay.surface.outsideDiameter", "$.lines[0].lay.choices.passes", "$.lines[0].exposure.name", "$.lines[1].exposure.name"],
+            ["$.takeOff.contingency", "$.lines[0].lay.surface.outsideDiameter", "$.lines[0].lay.choices.passes", "$.lines[0].exposure.name", "$.lines[1].exposure.name"],
             Assert.Throws<DocumentException>(() => JobDocument.Read(text)).Faults.Select(static fault => fault.Path));
+    }
+
+    [Fact]
+    public void A_stock_that_a_line_uses_has_a_price()
+    {
+        JobDocument read = JobDocument.Read(Whole);
+        StripStock narrow = new(read.Stocks[0].Stock.Tape, Tests.Make.Mm(50), read.Stocks[0].Stock.RollLength);
+        string text = With("\"stocks\": [", "\"stocks\": [ { \"name\": \"narrow\", \"width\": \"50 mm\", \"rollLength\": \"10 m\", \"foil\": { \"thickness\": \"100 um\", \"density\": \"7140 kg/m3\" }, \"adhesive\": { \"thickness\": \"25 um\" } },");
+        int at = text.LastIndexOf("\"stock\": \"wide\"", text.IndexOf("\"prices\"", StringComparison.Ordinal), StringComparison.Ordinal);
+        text = string.Concat(text.AsSpan(0, at), "\"stock\": \"narrow\"", text.AsSpan(at + "\"stock\": \"wide\"".Length));
+        DocumentFault fault = Assert.Single(Assert.Throws<DocumentException>(() => JobDocument.Read(text)).Faults);
+        Assert.Equal(("$.prices.rolls", "The stock 'narrow', which line 'BR-102' uses, has no price. State one, or leave all prices out."), (fault.Path, fault.Message));
+        SurveyLine first = read.Job.Lines[0];
+        var other = new SurveyLine("BR-103", new RingLay(Tests.Make.Pipe(), narrow, Tests.Make.Mm(15)), first.Exposure, first.RequiredLife);
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => new JobDocument(new Job("j", [first, other], read.Job.TakeOff), read.Prices));
+        Assert.Contains("which line 'BR-103' uses", refused.Message, StringComparison.Ordinal);
     }
 
     [Property(MaxTest = 400)]

@@ -23,13 +23,14 @@ public sealed class FaultyRuleSets
     {
         { "\"15 mm\"", "\"1,5 mm\"", "$.rules[0].limit", 14, "has a comma in the number" },
         { "\"15 mm\"", "15", "$.rules[0].limit", 14, "Write numbers as text with their unit" },
-        { "\"15 mm\"", "\"15 MM\"", "$.rules[0].limit", 14, "has no unit known here: 'MM'" },
-        { "\"15 mm\"", "\"15 degC\"", "$.rules[0].limit", 14, "does not measure what 'lap.minimum' limits: expected a unit such as mm" },
+        { "\"15 mm\"", "\"15 MM\"", "$.rules[0].limit", 14, "has no unit known here: 'MM'. Case counts; units that do: um, mm, cm, m, in, ft." },
+        { "\"15 mm\"", "\"15 degC\"", "$.rules[0].limit", 14, "does not measure what 'lap.minimum' limits: expected a unit such as mm, as in '10 mm'; units that do: um, mm, cm, m, in, ft." },
         { "\"15 mm\"", "\"-1 mm\"", "$.rules[0].limit", 14, "cannot be: expected at least 0 mm" },
         { "\"15 mm\"", "\"NaN mm\"", "$.rules[0].limit", 14, "does not start with a number" },
         { "\"15 mm\"", "\"1e999 mm\"", "$.rules[0].limit", 14, "does not start with a finite number" },
         { "\"15 mm\"", "null", "$.rules[0].limit", 14, "must be a text, not null" },
         { "\"id\": \"lap.minimum\"", "\"id\": \"lap.minium\"", "$.rules[0].id", 13, "Nearest is 'lap.minimum'" },
+        { "\"id\": \"lap.minimum\"", "\"id\": \"crew.helmets\"", "$.rules[0].id", 13, "The library knows no rule 'crew.helmets'. For a rule of the team's own" },
         { "\"id\": \"lap.minimum\"", "\"id\": \"lap.minimum\", \"own\": true", "$.rules[0].id", 13, "is a rule of the library" },
         { "\"id\": \"lap.minimum\"", "\"id\": \"lap.minimum\", \"kind\": \"maximum\"", "$.rules[0].kind", 13, "is of kind 'minimum' in the parent set and stays so" },
         { "\"id\": \"lap.minimum\"", "\"id\": \"lap.minimum\", \"severity\": \"fatal\"", "$.rules[0].severity", 13, "Expected 'note', 'warning', 'stop'" },
@@ -85,6 +86,28 @@ public sealed class FaultyRuleSets
         ValueList<DocumentFault> faults = Assert.Throws<DocumentException>(() => RuleSetDocument.Read(faulty)).Faults;
         Assert.Equal(["$.rules[0].limit", "$.rules[0].approved.on", "$.waivers[0].by"], faults.Select(static fault => fault.Path));
         Assert.Equal([(14, 16), (21, 15), (30, 13)], faults.Select(static fault => (fault.Line, fault.Column)));
+    }
+
+    // The second is held against nothing: a limit in degrees is no second fault.
+    [Fact]
+    public void A_rule_that_stands_twice_is_one_fault()
+    {
+        string text = With("\"rules\": [", "\"rules\": [ { \"id\": \"lap.minimum\", \"limit\": \"12 mm\", \"basis\": { \"kind\": \"common practice\" } },").Replace("\"15 mm\"", "\"15 degC\"", StringComparison.Ordinal);
+        DocumentFault fault = Assert.Single(Assert.Throws<DocumentException>(() => RuleSetDocument.Read(text)).Faults);
+        Assert.Equal(("$.rules[1].id", "Rule 'lap.minimum' stands twice in the document."), (fault.Path, fault.Message));
+    }
+
+    [Fact]
+    public void Name_and_version_of_the_parent_are_its_own()
+    {
+        string text = With("\"Estuary team\"", $"\"{RuleSet.Default.Name}\"").Replace("\"2026.2\"", "\"1\"", StringComparison.Ordinal);
+        DocumentFault fault = Assert.Single(Assert.Throws<DocumentException>(() => RuleSetDocument.Read(text)).Faults);
+        Assert.Equal("$.version", fault.Path);
+        Assert.Contains("but other rules. Give it a name or a version of its own", fault.Message, StringComparison.Ordinal);
+        RuleSet confused = TeamSet.Small.With(RuleSet.Default.Name, RuleSet.Default.Version, TeamSet.Small[RuleIds.MinimumLap]);
+        Assert.Contains("name and version of its parent", Assert.Throws<ArgumentException>(() => new RuleSetDocument(confused, RuleSet.Default)).Message, StringComparison.Ordinal);
+        // The very same rules, for instance with waivers beside them, are the parent.
+        Assert.Equal(RuleSet.Default, RuleSetDocument.Read(new RuleSetDocument(RuleSet.Default, RuleSet.Default).Write()).Rules);
     }
 
     [Fact]

@@ -85,6 +85,7 @@ public sealed class JobFiles
         Assert.Equal(document.Notes, read.Notes);
         Assert.Equal(document.Prices, read.Prices);
         Assert.Equal(document.Job.Rules, read.Job.Rules);
+        Assert.Equal(document.RulesDocument, read.RulesDocument);
         Assert.Equal(document.Job.TakeOff, read.Job.TakeOff);
         foreach ((SurveyLine line, SurveyLine other) in document.Job.Lines.Zip(read.Job.Lines))
         {

@@ -22,7 +22,7 @@ public sealed class JobSchema
         CostPrices? prices = document.Prices is { } all
             ? new CostPrices(all.Rolls, all.Labour, all.Norms, all.Access, all.Consumables, all.Waste, [.. all.Own.OfType<CostItem>()])
             : null;
-        string text = new JobDocument(known, prices, document.Notes, document.Stocks, document.StatesRules).Write();
+        string text = new JobDocument(known, prices, document.Notes, document.Stocks, rulesDocument: document.RulesDocument).Write();
         using var json = JsonDocument.Parse(text);
         EvaluationResults results = Published.Evaluate(json.RootElement);
         Assert.True(results.IsValid, text);

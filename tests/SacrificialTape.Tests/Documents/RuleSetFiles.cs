@@ -60,6 +60,31 @@ public sealed class RuleSetFiles
         Assert.Contains("is not at hand. At hand: SacrificialTape common practice, version 1.", fault.Message, StringComparison.Ordinal);
     }
 
+    // What is the parent's own need not be said to be own again, and a slip in its name finds it.
+    [Fact]
+    public void A_rule_of_a_parents_own_is_known_to_its_children()
+    {
+        var wind = new Rule("team.wind.maximum", "Wind while laying", RuleKind.Maximum, Measure.Parse("8 m/s"), Severity.Warning, Basis.Judgement("foil flaps"), "Wait.");
+        RuleSet parent = TeamSet.Small.With("Estuary team", "3", wind);
+        RuleSet child = parent.With("Pier gang", "1", wind.WithLimit(Measure.Parse("6 m/s"), Basis.OwnExperience("a long pier")));
+        string text = new RuleSetDocument(child, parent).Write();
+        Assert.DoesNotContain("\"own\": true", text, StringComparison.Ordinal);
+        Assert.Equal(child, RuleSetDocument.Read(text, [parent]).Rules);
+        Assert.Equal(child, RuleSetDocument.Read(Slip.In(text, "\"id\": \"team.wind.maximum\"", "\"id\": \"team.wind.maximum\", \"own\": true"), [parent]).Rules);
+        Slip.IsTold(() => RuleSetDocument.Read(Slip.In(text, "team.wind.maximum", "team.wind.maximun"), [parent]), "$.rules[0].id", "Nearest is 'team.wind.maximum'. For a rule of the team's own");
+        Slip.IsTold(() => RuleSetDocument.Read(Slip.In(text, "6 m/s", "6 knots"), [parent]), "$.rules[0].limit", "units that do: m/s.");
+    }
+
+    [Fact]
+    public void Rules_that_nobody_judges_by_can_be_asked_for_without_a_job()
+    {
+        var wind = new Rule("team.wind", "Wind while laying", RuleKind.Statement, null, Severity.Warning, Basis.Judgement("foil flaps"), "Wait.");
+        var document = new RuleSetDocument(TeamSet.Small.With("Estuary team", "3", wind));
+        Assert.Equal([wind], document.UnjudgedRules());
+        Assert.Empty(document.UnjudgedRules([new Wind()]));
+        Assert.Empty(RuleSetDocument.Reference.UnjudgedRules([new Wind()]));
+    }
+
     [Fact]
     public void Spelling_order_and_units_do_not_matter()
     {
@@ -100,5 +125,12 @@ public sealed class RuleSetFiles
         Assert.Contains("approved twice", Assert.Throws<ArgumentException>(() => new RuleSetDocument(RuleSet.Default, approvals: [lap, lap])).Message, StringComparison.Ordinal);
         var waiver = new Waiver("team.none", "BR-1", "r", "p", new DateOnly(2026, 1, 1));
         Assert.Contains("which is not in the set", Assert.Throws<ArgumentException>(() => new RuleSetDocument(RuleSet.Default, waivers: [waiver])).Message, StringComparison.Ordinal);
+    }
+
+    private sealed record Wind : IOwnRule
+    {
+        public string RuleId => "team.wind";
+
+        public IEnumerable<Finding> Judge(Rule rule, SurveyLine line, LifeEstimate life) => [];
     }
 }

@@ -12,6 +12,14 @@ internal static class TeamSet
     internal static RuleSet Small { get; } = RuleSet.Default.With(
         "Estuary team", "2026.2", RuleSet.Default[RuleIds.MinimumLap].WithLimit(Measure.Parse("15 mm"), Basis.OwnExperience("trial wraps of May")));
 
+    /// <summary>A set as it stands within another document, with all that may stand beside its rules; null where it is only named.</summary>
+    internal static RuleSetDocument? Stated(Random random, RuleSet rules) => random.Next(3) == 0 ? null : new(
+        rules,
+        random.Next(2) == 0 ? RuleSet.Default : null,
+        [new RuleApproval(RuleIds.MinimumLap, Texts[random.Next(Texts.Length)], new DateOnly(2026, 3, 4))],
+        [new Waiver(RuleIds.MinimumLap, "L-0 plain", "why", "who", new DateOnly(2026, 5, 6), random.Next(2) == 0 ? null : new DateOnly(2035, 5, 6))],
+        RuleSetDocument.Reference.Cases.Take(random.Next(3)));
+
     /// <summary>Rule sets that differ from the library's in many ways, for properties.</summary>
     internal static Gen<RuleSet> Sets { get; } =
         from name in Gen.Elements(Texts)

@@ -37,12 +37,51 @@ public sealed class VerificationCases
     [Fact]
     public void A_case_that_cannot_be_asked_does_not_agree_and_says_why()
     {
-        Assert.Equal("'strip width' is 50 degC; wanted a unit such as mm.", Remark(Changed(Angle, "strip width", "50 degC")));
-        Assert.Contains("No calculation 'spiral.angel' is known; nearest is 'spiral.angle'", Remark(new(Angle.Id, "spiral.angel", Angle.Inputs, Angle.Expected, Angle.Tolerance, Angle.Basis)), StringComparison.Ordinal);
+        Assert.Equal("'strip width' is 50 degC; wanted a unit such as mm; units that do: um, mm, cm, m, in, ft.", Remark(Changed(Angle, "strip width", "50 degC")));
+        Assert.Contains("No calculation 'spiral.angel' is known. Nearest is 'spiral.angle'", Remark(new(Angle.Id, "spiral.angel", Angle.Inputs, Angle.Expected, Angle.Tolerance, Angle.Basis)), StringComparison.Ordinal);
         Assert.Contains("missing: true lap", Remark(new(Angle.Id, Angle.Calculation, Angle.Inputs.Where(static value => value.Name != "true lap"), Angle.Expected, Angle.Tolerance, Angle.Basis)), StringComparison.Ordinal);
         Assert.Contains("unknown: colour", Remark(new(Angle.Id, Angle.Calculation, Angle.Inputs.Append(new CaseValue("colour", Measure.Parse("1"))), Angle.Expected, Angle.Tolerance, Angle.Basis)), StringComparison.Ordinal);
+        Assert.EndsWith("; missing: true lap; unknown: lap, nearest 'true lap'.", Remark(new(
+            Angle.Id, Angle.Calculation, Angle.Inputs.Select(static value => value.Name == "true lap" ? new CaseValue("lap", value.Value) : value), Angle.Expected, Angle.Tolerance, Angle.Basis)), StringComparison.Ordinal);
         Assert.Contains("works out a number in deg; expected was 3 mm", Remark(new(Angle.Id, Angle.Calculation, Angle.Inputs, Measure.Parse("3 mm"), Measure.Parse("1 mm"), Angle.Basis)), StringComparison.Ordinal);
         Assert.Contains("The calculation refused it: ", Remark(Changed(Angle, "strip width", "50 m")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_could_not_be_asked_is_told_apart_from_what_differs()
+    {
+        Assert.Equal(CaseOutcome.Agrees, Result(Angle).Outcome);
+        VerificationCase off = new(Angle.Id, Angle.Calculation, Angle.Inputs, Measure.Parse("9.2 deg"), Measure.Parse("0.01 deg"), Angle.Basis);
+        Assert.Equal(CaseOutcome.Differs, Result(off).Outcome);
+        Assert.StartsWith("spiral-angle-no-lap: DIFFERS: got 9.15785 deg, expected 9.2 deg within 0.01 deg", Result(off).ToString(), StringComparison.Ordinal);
+        VerificationCase unknown = new(Angle.Id, "fence.length", Angle.Inputs, Angle.Expected, Angle.Tolerance, Angle.Basis);
+        Assert.Equal(CaseOutcome.NotAsked, Result(unknown).Outcome);
+        Assert.Equal("spiral-angle-no-lap: NOT ASKED: No calculation 'fence.length' is known.", Result(unknown).ToString());
+        Assert.Equal(CaseOutcome.NotAsked, Result(Changed(Angle, "strip width", "50 degC")).Outcome);
+        Assert.StartsWith("spiral-angle-no-lap: REFUSED: The calculation refused it", Result(Changed(Angle, "strip width", "50 m")).ToString(), StringComparison.Ordinal);
+    }
+
+    // sin A = w/(pi d): 9.157849504 degrees.
+    [Theory]
+    [InlineData("9.1578 deg", "0.00001 deg", "got 9.1578495 deg, expected 9.1578 deg within 1E-05 deg")]
+    [InlineData("9.15785 deg", "0 deg", "got 9.15784950")]
+    [InlineData("9.1 deg", "1 deg", "got 9.15785 deg, expected 9.1 deg within 1 deg")]
+    public void As_many_digits_are_shown_as_the_tolerance_needs(string expected, string tolerance, string said) => Assert.Contains(
+        said, Result(new(Angle.Id, Angle.Calculation, Angle.Inputs, Measure.Parse(expected), Measure.Parse(tolerance), Angle.Basis)).ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Two_numbers_that_differ_never_look_alike()
+    {
+        foreach (VerificationCase one in RuleSetDocument.Reference.Cases)
+        {
+            foreach (double off in new[] { 1.0001, 1.01, 1.5, 3 })
+            {
+                var expected = new Measure(Result(one).Got!.Value.Number + (off * one.Tolerance.Number), one.Expected.Unit);
+                string text = Result(new(one.Id, one.Calculation, one.Inputs, expected, one.Tolerance, one.Basis)).ToString();
+                string[] parts = text.Split("got ")[1].Split([", expected ", " within "], StringSplitOptions.None);
+                Assert.True(parts[0] != parts[1], text);
+            }
+        }
     }
 
     [Fact]
@@ -71,6 +110,7 @@ public sealed class VerificationCases
     [Theory]
     [InlineData("\"tolerance\": \"0.0000001 deg\"", "\"tolerance\": \"-1 deg\"", "$.cases[0].tolerance", "must be zero or more")]
     [InlineData("\"tolerance\": \"0.0000001 deg\"", "\"tolerance\": \"1 mm\"", "$.cases[0].tolerance", "of the same kind")]
+    [InlineData("\"expected\": \"9.1578495 deg\"", "\"expected\": \"9.1578495 mm\"", "$.cases[0].expected", "works out a number in deg; expected was 9.1578495 mm")]
     [InlineData("\"outside diameter\": \"100 mm\"", "\"outside diameter\": \"1,5 mm\"", "$.cases[0].inputs['outside diameter']", "comma")]
     [InlineData("\"spiral-advance-half-lap\"", "\"spiral-angle-no-lap\"", "$.cases[1].id", "stands twice")]
     public void Faults_of_cases_are_told(string was, string slip, string path, string said)
@@ -89,6 +129,8 @@ public sealed class VerificationCases
         Assert.Contains("same kind", Assert.Throws<ArgumentException>(static () => new VerificationCase("a", "b", [], Measure.Parse("1 mm"), Measure.Parse("0"), Angle.Basis)).Message, StringComparison.Ordinal);
         Assert.Contains("twice", Assert.Throws<ArgumentException>(static () => new RuleSetDocument(RuleSet.Default, cases: [Angle, Angle])).Message, StringComparison.Ordinal);
     }
+
+    private static CaseResult Result(VerificationCase one) => Assert.Single(Verification.Of([one]).Results);
 
     private static string Remark(VerificationCase one)
     {

@@ -59,6 +59,19 @@ public sealed class RulesAndLawsOfAHost
     }
 
     [Fact]
+    public void A_job_can_be_judged_under_another_set()
+    {
+        Job job = Job(Most, new FewPieces());
+        RuleSet looser = Set(Most.WithLimit(new Measure(1000, TradeUnit.One), Basis.Judgement("made up")));
+        Job under = job.Under(looser);
+        Assert.Equal((job.Name, job.Lines, job.TakeOff, job.OwnRules, looser), (under.Name, under.Lines, under.TakeOff, under.OwnRules, under.Rules));
+        Assert.Contains(job.Estimate().Findings, static one => one.Rule.Id == Id);
+        Assert.DoesNotContain(under.Estimate().Findings, static one => one.Rule.Id == Id);
+        Assert.Equal(job.Estimate().TakeOff, under.Estimate().TakeOff);
+        Assert.Contains("Nothing to judge by", Assert.Throws<ArgumentException>(() => job.Under(RuleSet.Default)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Own_rules_that_cannot_be_are_refused()
     {
         Refused("the rule set 'ours' 1 has no rule 'crew.other'", Set(Most), new FewPieces("crew.other"));

@@ -10,15 +10,17 @@ internal static class StatedResultsForm
 {
     internal static StatedResults? Read(FormReader reader)
     {
+        StatedTotals totals = reader.Object("totals", ReadTotals);
         ValueList<StatedLine> lines = reader.List("lines", ReadLine);
         ValueList<StatedStock> stocks = reader.List("stocks", ReadStock);
         ValueList<StatedFinding> findings = reader.List("findings", ReadFinding);
         Money? cost = reader.Has("firstCost") ? MoneyText.Read(reader, "firstCost") : null;
-        return reader.Make(() => new StatedResults(lines, stocks, findings, cost));
+        return reader.Make(() => new StatedResults(totals, lines, stocks, findings, cost));
     }
 
     internal static void Write(FormWriter writer, StatedResults results)
     {
+        writer.Object("totals", results.Totals, WriteTotals);
         writer.List("lines", results.Lines, WriteLine);
         writer.List("stocks", results.Stocks, WriteStock);
         writer.List("findings", results.Findings, WriteFinding);
@@ -26,6 +28,27 @@ internal static class StatedResultsForm
         {
             MoneyText.Write(writer, "firstCost", cost);
         }
+    }
+
+    private static StatedTotals? ReadTotals(FormReader reader)
+    {
+        Measure covered = reader.Measure("covered", TradeUnit.SquareMeter);
+        Measure leftClear = reader.Measure("leftClear", TradeUnit.SquareMeter);
+        Measure strip = reader.Measure("strip", TradeUnit.Millimeter);
+        int rolls = reader.Count("rolls");
+        Measure zincBought = reader.Measure("zincBought", TradeUnit.Kilogram);
+        Measure zincLaid = reader.Measure("zincLaid", TradeUnit.Kilogram);
+        return reader.Make(() => new StatedTotals(covered, leftClear, strip, rolls, zincBought, zincLaid));
+    }
+
+    private static void WriteTotals(FormWriter writer, StatedTotals totals)
+    {
+        writer.Measure("covered", totals.Covered);
+        writer.Measure("leftClear", totals.LeftClear);
+        writer.Measure("strip", totals.StripLength);
+        writer.Count("rolls", totals.Rolls);
+        writer.Measure("zincBought", totals.ZincBought);
+        writer.Measure("zincLaid", totals.ZincLaid);
     }
 
     private static StatedLine? ReadLine(FormReader reader)

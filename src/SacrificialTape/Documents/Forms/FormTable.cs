@@ -30,6 +30,15 @@ internal sealed class FormTable<TBase>
 
     internal IReadOnlyCollection<Type> Types => this.byType.Keys;
 
+    /// <summary>The words of kinds whose things are of a type, or of one derived from it, in the order of the words.</summary>
+    internal IEnumerable<string> KindsOf(Type type) => this.byType.Values.Where(form => type.IsAssignableFrom(form.Type)).Select(static form => form.Kind).Order(StringComparer.Ordinal);
+
+    /// <summary>The word for the kind of a thing.</summary>
+    /// <exception cref="ArgumentException">Its type has no form.</exception>
+    internal string KindOf(TBase thing) => this.byType.TryGetValue(thing.GetType(), out Form<TBase>? form)
+        ? form.Kind
+        : throw new ArgumentException($"A {this.sort} of type {thing.GetType().Name} ({thing}) has no form, so that no word is known for it. Hand in a form for it.", nameof(thing));
+
     /// <summary>Reads a thing by the form that its <c>kind</c> names; null, with faults, when it cannot be read.</summary>
     internal TBase? Read(FormReader reader)
     {
@@ -43,7 +52,7 @@ internal sealed class FormTable<TBase>
         {
             reader.Context.Faults.Add(
                 reader.Members.Node.Members["kind"],
-                $"No {this.sort} of kind '{DocumentTree.Short(kind)}' is known here. Nearest is '{NearestName.To(kind, this.byKind.Keys)}'. A kind of your own needs a form of its own.");
+                $"No {this.sort} of kind '{DocumentTree.Short(kind)}' is known here. {this.Hint(kind)} A kind of your own needs a form of its own.");
             return null;
         }
 
@@ -57,6 +66,11 @@ internal sealed class FormTable<TBase>
 
         return read;
     }
+
+    // Whoever is far from every word has no list at hand: all of them then.
+    private string Hint(string kind) => NearestName.To(kind, this.byKind.Keys) is { } near
+        ? $"Nearest is '{near}'."
+        : $"Known are {string.Join(", ", this.byKind.Keys.Order(StringComparer.Ordinal))}.";
 
     /// <summary>Writes the members of a thing, its kind first.</summary>
     /// <exception cref="ArgumentException">Its type has no form.</exception>

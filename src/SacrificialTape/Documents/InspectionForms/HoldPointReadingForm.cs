@@ -33,7 +33,7 @@ internal static class HoldPointReadingForm
                 return reader.Make(() => HoldPointReading.OfCleaning(surface, by, at));
             case HoldPointKind.Contact:
                 double ratio = reader.Number("ratio", TradeUnit.SquareCentimeterPerSquareMeter);
-                return reader.Make(() => HoldPointReading.OfContact(BareRatio.FromSquareCentimetersPerSquareMeter(ratio), by, at));
+                return reader.Make(() => HoldPointReading.OfContact(FormReader.At("ratio", () => BareRatio.FromSquareCentimetersPerSquareMeter(ratio)), by, at));
             case HoldPointKind.Laps:
                 Length least = reader.Length("least");
                 Length? end = reader.OptionalLength("leastEnd");

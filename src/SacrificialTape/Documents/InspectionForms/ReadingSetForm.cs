@@ -22,7 +22,7 @@ internal static class ReadingSetForm
         // Each reading that is flagged is taken out and all are looked at anew.
         reader.CountSteps((double)readings.Count * readings.Count);
         return reader.Make(() => new ReadingSet(
-            place, on!.Value, by, instrument, new FoilReadings(foil, readings, Probability.FromFraction(significance))));
+            place, on!.Value, by, instrument, new FoilReadings(foil, readings, FormReader.At("significance", () => Probability.FromFraction(significance)))));
     }
 
     internal static void Write(FormWriter writer, ReadingSet set)

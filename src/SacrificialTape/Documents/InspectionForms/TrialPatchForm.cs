@@ -16,9 +16,9 @@ internal static class TrialPatchForm
         TrialPatchFailure? failure = reader.Members.OptionalWord("failure", InspectionWords.Failures);
         return reader.Make(() => new TrialPatch(
             ForcePerLength.FromNewtonsPerMillimeter(wanted),
-            ContactResistivity.FromOhmSquareCentimeters(allowed),
+            FormReader.At("allowedResistance", () => ContactResistivity.FromOhmSquareCentimeters(allowed)),
             peel is { } pulled ? ForcePerLength.FromNewtonsPerMillimeter(pulled) : null,
-            resistance is { } measured ? ContactResistivity.FromOhmSquareCentimeters(measured) : null,
+            resistance is { } measured ? FormReader.At("resistance", () => ContactResistivity.FromOhmSquareCentimeters(measured)) : null,
             failure));
     }
 

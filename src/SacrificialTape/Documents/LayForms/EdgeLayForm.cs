@@ -13,7 +13,7 @@ internal static class EdgeLayForm
 
     private static EdgeLay? Read(FormReader reader)
     {
-        Surface edge = reader.Surface<Surface>("surface");
+        Surface edge = reader.SurfaceAmong("surface", typeof(SheetEdge), typeof(WindowOpening));
         StripStock stock = reader.Stock("stock");
         ValueList<SideLength> sides = reader.List("sides", SideLength.Read);
         LayChoices choices = reader.Choices("choices");
@@ -23,7 +23,7 @@ internal static class EdgeLayForm
             WindowOpening opening => sides.Count == 0
                 ? EdgeLay.OfOpening(opening, stock, choices)
                 : throw FormReader.Refused("sides", "The sides of an opening follow from its size."),
-            _ => throw FormReader.Refused("surface", $"No edge is known of {edge.Description}."),
+            _ => throw FormReader.Refused("surface", $"No edge is known of {edge.Description}. Expected sheet edge, window opening."),
         });
     }
 

@@ -12,7 +12,7 @@ internal static class GoreLayForm
 
     private static GoreLay? Read(FormReader reader)
     {
-        Surface surface = reader.Surface<Surface>("surface");
+        Surface surface = reader.SurfaceAmong("surface", LayWork.Revolved);
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         LayChoices choices = reader.Choices("choices");

@@ -18,6 +18,12 @@ internal static class LayWork
     private const double OnRevolved = 2;
     private const double AnyLay = 100;
 
+    /// <summary>Surfaces that are laid on by meridians and circles. A flat head is a disc and none of them.</summary>
+    internal static IReadOnlyList<Type> Revolved { get; } =
+    [
+        typeof(Cap), typeof(ConcentricReducer), typeof(ConicalHead), typeof(EllipsoidalHead), typeof(HemisphericalHead), typeof(TaperedColumn), typeof(TorisphericalHead),
+    ];
+
     /// <summary>For lays that cut their strips one by one across an extent.</summary>
     internal static void Charge(FormReader reader, Length? extent, StripStock? stock, Length leastLap, double steps) =>
         reader.CountSteps(AnyLay + (extent is { } across ? steps * Strips(UnitConversions.Millimeters(across), stock, leastLap) : 0));

@@ -12,7 +12,7 @@ internal static class MeridianStripLayForm
 
     private static MeridianStripLay? Read(FormReader reader)
     {
-        Surface surface = reader.Surface<Surface>("surface");
+        Surface surface = reader.SurfaceAmong("surface", LayWork.Revolved);
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         int? stages = reader.Has("stages") ? reader.Count("stages") : null; // left out: the fewest metres

@@ -12,7 +12,8 @@ internal static class SectionLayForm
 
     private static SectionLay? Read(FormReader reader)
     {
-        Section section = reader.Surface<Section>("surface");
+        // The outside of a circular one is laid as a pipe.
+        var section = reader.SurfaceAmong("surface", typeof(AngleSection), typeof(Channel), typeof(ISection), typeof(RectangularHollowSection), typeof(TeeSection)) as Section;
         StripStock stock = reader.Stock("stock");
         Length leastLap = reader.Length("leastLap");
         SectionPattern pattern = reader.Word("pattern", JobWords.SectionPatterns);

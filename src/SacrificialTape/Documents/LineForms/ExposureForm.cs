@@ -74,8 +74,7 @@ internal static class ExposureForm
         double lowest = reader.Number("lowest", TradeUnit.MicrometerPerYear);
         double highest = reader.Number("highest", TradeUnit.MicrometerPerYear);
         string note = reader.Text("note");
-        return reader.Make(() => ZincExposure.FromMeasurement(
-            CorrosionRate.FromMicrometersPerYear(lowest), CorrosionRate.FromMicrometersPerYear(highest), note));
+        return reader.Make(() => ZincExposure.FromMeasurement(Rate("lowest", lowest), Rate("highest", highest), note));
     }
 
     private static ZincExposure? ReadRates(FormReader reader)
@@ -94,7 +93,7 @@ internal static class ExposureForm
         return reader.Make(() => ZincExposure.From(FirstYearRate.Restored(
             name,
             medium,
-            new RateRange(CorrosionRate.FromMicrometersPerYear(lowest), CorrosionRate.FromMicrometersPerYear(highest)),
+            new RateRange(Rate("lowest", lowest), Rate("highest", highest)),
             basis!,
             (category, soil, LogNormal(median, spread), density),
             concerns)));
@@ -126,9 +125,11 @@ internal static class ExposureForm
         writer.List("concerns", rate.Concerns, RateConcernForm.Write);
     }
 
+    private static CorrosionRate Rate(string member, double um) => FormReader.At(member, () => CorrosionRate.FromMicrometersPerYear(um));
+
     private static LogNormalRate? LogNormal(double? median, double? spread) => (median, spread) switch
     {
-        ({ } middle, { } width) => new LogNormalRate(CorrosionRate.FromMicrometersPerYear(middle), LogSpread.FromValue(width)),
+        ({ } middle, { } width) => new LogNormalRate(Rate("median", middle), FormReader.At("logSpread", () => LogSpread.FromValue(width))),
         (null, null) => null,
         _ => throw new ArgumentException("'median' and 'logSpread' belong together: state both, or none."),
     };

@@ -68,7 +68,7 @@ internal static class SteelForm
             {
                 reader.Context.Faults.Add(
                     reader.Node.Members["present"].Items[i],
-                    $"No hazard '{DocumentTree.Short(words[i])}' is known. Nearest is '{NearestName.To(words[i], JobWords.Hazards.Select(static pair => pair.Word))}'.");
+                    $"No hazard '{DocumentTree.Short(words[i])}' is known.{NearestName.Hint(words[i], [.. JobWords.Hazards.Select(static pair => pair.Word)])}");
             }
         }
 
@@ -77,9 +77,9 @@ internal static class SteelForm
         double? hardness = reader.OptionalNumber("hardness", TradeUnit.VickersHardness);
         return reader.Make(() => new LineHazards(
             new ValueList<SiteHazard>(present),
-            acidity is { } ph ? Acidity.FromPh(ph) : null,
+            acidity is { } ph ? FormReader.At("acidity", () => Acidity.FromPh(ph)) : null,
             strength is { } mpa ? Pressure.FromMegapascals(mpa) : null,
-            hardness is { } hv ? VickersHardness.FromHv(hv) : null));
+            hardness is { } hv ? FormReader.At("hardness", () => VickersHardness.FromHv(hv)) : null));
     }
 
     private static void WriteHazards(FormWriter writer, LineHazards hazards)

@@ -52,7 +52,7 @@ internal static class StockForm
     {
         Length thickness = reader.Length("thickness");
         double? resistivity = reader.OptionalNumber("contactResistivity", TradeUnit.OhmSquareCentimeter);
-        return reader.Make(() => new Adhesive(thickness, resistivity is { } value ? ContactResistivity.FromOhmSquareCentimeters(value) : null));
+        return reader.Make(() => new Adhesive(thickness, resistivity is { } value ? FormReader.At("contactResistivity", () => ContactResistivity.FromOhmSquareCentimeters(value)) : null));
     }
 
     private static void WriteAdhesive(FormWriter writer, Adhesive adhesive)

@@ -18,7 +18,7 @@ internal static class TakeOffForm
         }
 
         double contingency = reader.Number("contingency");
-        return reader.Make(() => new TakeOffChoices(spliceLap, shortestPiece, Contingency.FromFraction(contingency)));
+        return reader.Make(() => new TakeOffChoices(spliceLap, shortestPiece, FormReader.At("contingency", () => Contingency.FromFraction(contingency))));
     }
 
     internal static void Write(FormWriter writer, TakeOffChoices choices)
@@ -40,7 +40,8 @@ internal static class TakeOffForm
         double spoilage = reader.Number("spoilage");
         Length trialWraps = reader.Length("trialWraps");
         double repairStock = reader.Number("repairStock");
-        return reader.Make(() => new Spare(Contingency.FromFraction(spoilage), trialWraps, Contingency.FromFraction(repairStock)));
+        return reader.Make(() => new Spare(
+            FormReader.At("spoilage", () => Contingency.FromFraction(spoilage)), trialWraps, FormReader.At("repairStock", () => Contingency.FromFraction(repairStock))));
     }
 
     private static void WriteSpare(FormWriter writer, Spare spare)

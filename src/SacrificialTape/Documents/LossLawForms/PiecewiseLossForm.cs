@@ -15,7 +15,7 @@ internal static class PiecewiseLossForm
         ValueList<RatePeriod> periods = reader.List("periods", ReadPeriod);
         double afterwards = reader.Number("afterwards", TradeUnit.MicrometerPerYear);
         Basis? basis = reader.Members.Required("basis", "on what the rates rest") is { } member ? BasisReader.Read(member, reader.Context.Faults) : null;
-        return reader.Make(() => new PiecewiseLoss(name, periods, CorrosionRate.FromMicrometersPerYear(afterwards), basis!));
+        return reader.Make(() => new PiecewiseLoss(name, periods, FormReader.At("afterwards", () => CorrosionRate.FromMicrometersPerYear(afterwards)), basis!));
     }
 
     private static void Write(FormWriter writer, PiecewiseLoss law)
@@ -30,7 +30,7 @@ internal static class PiecewiseLossForm
     {
         double rate = reader.Number("rate", TradeUnit.MicrometerPerYear);
         double years = reader.Number("length", TradeUnit.Year);
-        return reader.Make(() => new RatePeriod(CorrosionRate.FromMicrometersPerYear(rate), UnitConversions.FromYears(years)));
+        return reader.Make(() => new RatePeriod(FormReader.At("rate", () => CorrosionRate.FromMicrometersPerYear(rate)), UnitConversions.FromYears(years)));
     }
 
     private static void WritePeriod(FormWriter writer, RatePeriod period)

@@ -22,7 +22,7 @@ internal static class PowerLawLossForm
         if (reader.Has("exponent"))
         {
             double exponent = reader.Number("exponent");
-            return reader.Make(() => new PowerLawLoss(TimeExponent.FromValue(exponent)));
+            return reader.Make(() => new PowerLawLoss(FormReader.At("exponent", () => TimeExponent.FromValue(exponent))));
         }
 
         string name = reader.Word("name", [.. Known.Select(static one => one.Name)]);

@@ -14,7 +14,7 @@ internal static class MeasuredAreaForm
         Area measured = reader.Area("measured");
         double allowance = reader.Number("allowance");
         string note = reader.Text("note");
-        return reader.Make(() => new MeasuredArea(measured, AreaAllowance.FromFraction(allowance), note));
+        return reader.Make(() => new MeasuredArea(measured, FormReader.At("allowance", () => AreaAllowance.FromFraction(allowance)), note));
     }
 
     private static void Write(FormWriter writer, MeasuredArea area)
