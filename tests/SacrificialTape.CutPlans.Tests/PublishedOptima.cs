@@ -43,5 +43,6 @@ public sealed class PublishedOptima
         pieces.Select(static piece => new CutPiece(Length.FromMillimeters(piece.Length), piece.Count)),
         Length.FromMillimeters(roll),
         Length.FromMicrometers(1),
-        TimeSpan.FromMinutes(2));
+        TimeSpan.FromMinutes(2),
+        TestContext.Current.CancellationToken);
 }

@@ -3,6 +3,8 @@ namespace SacrificialTape.CutPlans.Tests;
 /// <summary>Held against every plan there is.</summary>
 public sealed class SmallInstances
 {
+    private static CancellationToken Stopping => TestContext.Current.CancellationToken;
+
     private static readonly TimeSpan Long = TimeSpan.FromMinutes(2);
 
     [Fact]
@@ -13,7 +15,7 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             CutPlan core = CutPlan.Of(given.Pieces, given.Roll, given.Roll);
-            SolvedCutPlan best = SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long);
+            SolvedCutPlan best = SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long, Stopping);
             Assert.True(best.Rolls == given.Fewest && best.Status == CutPlanStatus.Proved, $"Seed {seed}: {best}, every plan: {given.Fewest}.");
             Assert.True(best.LeastRolls >= core.LeastRolls && best.Rolls <= core.Rolls, $"Seed {seed}: {best}, core {core}.");
             notProvedByCore += core.ProvedMinimal ? 0 : 1;
@@ -78,8 +80,8 @@ public sealed class SmallInstances
         {
             var given = SmallCase.Of(seed);
             Assert.Equal(
-                SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long),
-                SolvedCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Length.FromMicrometers(1), Long));
+                SolvedCutPlan.Solve(given.Pieces, given.Roll, Length.FromMicrometers(1), Long, Stopping),
+                SolvedCutPlan.Solve([.. given.Pieces.Reverse()], given.Roll, Length.FromMicrometers(1), Long, Stopping));
         }
     }
 }

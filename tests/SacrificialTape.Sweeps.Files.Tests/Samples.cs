@@ -1,4 +1,3 @@
-using SacrificialTape.Exposure;
 using SacrificialTape.Sweeps.Answers;
 using SacrificialTape.Sweeps.Batch;
 using SacrificialTape.Sweeps.Sampling;
