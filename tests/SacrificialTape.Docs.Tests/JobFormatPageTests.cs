@@ -28,7 +28,7 @@ public partial class JobFormatPageTests
     [Fact]
     public void The_example_is_read_estimated_and_comes_back()
     {
-        JobDocument document = JobDocument.Read(Repository.Read(JobFormat.Example), limits: ReadingLimits.WebHost);
+        JobDocument document = JobDocument.Read(Repository.Read(JobFormat.Example), limits: DocumentLimits.WebHost);
         Assert.Equal(document, JobDocument.Read(document.Write()));
         Assert.Equal(document.Job.Lines.Count, document.Job.Estimate().Lines.Count);
         Assert.True(document.WorkByLine().Count > document.Job.Lines.Count); // welds apart

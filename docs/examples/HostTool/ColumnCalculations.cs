@@ -7,9 +7,9 @@ namespace HostTool;
 internal static class ColumnCalculations
 {
     #region calculation
-    internal static ValueList<Calculation> All { get; } =
+    internal static ValueList<CaseCalculation> All { get; } =
     [
-        new Calculation(
+        new CaseCalculation(
             "lighting.octagonal-column.area",
             "outside of an octagonal column",
             [

@@ -58,7 +58,7 @@ public static class CheckOurNumbersPage
     public static void Asked()
     {
         #region asked
-        foreach (Calculation calculation in Calculations.All.Where(one => one.Id.StartsWith("spiral.", StringComparison.Ordinal)))
+        foreach (CaseCalculation calculation in CaseCalculations.All.Where(one => one.Id.StartsWith("spiral.", StringComparison.Ordinal)))
         {
             Console.WriteLine(calculation);
         }

@@ -136,8 +136,8 @@ public static class ExchangeJobsPage
     {
         string json = Json;
         #region web-host
-        JobDocument works = JobDocument.Read(json, limits: ReadingLimits.WebHost);
-        Console.WriteLine(ReadingLimits.WebHost);
+        JobDocument works = JobDocument.Read(json, limits: DocumentLimits.WebHost);
+        Console.WriteLine(DocumentLimits.WebHost);
         Console.WriteLine(works.Job);
         #endregion
     }

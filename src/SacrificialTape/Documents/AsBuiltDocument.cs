@@ -14,7 +14,7 @@ namespace SacrificialTape.Documents;
 public sealed record AsBuiltDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
-    public const int Schema = 1;
+    public static int SchemaVersion => 1;
 
     /// <summary>Describes a document.</summary>
     /// <param name="name">Name of the job.</param>
@@ -58,9 +58,9 @@ public sealed record AsBuiltDocument
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static AsBuiltDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, ReadingLimits? limits = null)
+    public static AsBuiltDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(json);
         return ReadUtf8(Encoding.UTF8.GetBytes(json), ruleSets, limits);
@@ -69,10 +69,10 @@ public sealed record AsBuiltDocument
     /// <summary>Reads a document from bytes in UTF-8.</summary>
     /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static AsBuiltDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, ReadingLimits? limits = null) =>
-        AsBuiltReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], limits ?? ReadingLimits.Default);
+    public static AsBuiltDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentLimits? limits = null) =>
+        AsBuiltReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], limits ?? DocumentLimits.Default);
 
     /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
     /// <exception cref="ArgumentException">Thickness readings were judged by other rules than those of the plan, or a text holds half of a surrogate pair, which JSON cannot carry.</exception>

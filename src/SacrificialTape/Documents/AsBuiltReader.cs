@@ -15,9 +15,9 @@ internal static class AsBuiltReader
 {
     internal const string Kind = "as-built record";
 
-    internal static AsBuiltDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, ReadingLimits limits)
+    internal static AsBuiltDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentLimits limits)
     {
-        FormReader reader = DocumentStart.Open(utf8, Kind, AsBuiltDocument.Schema, DocumentForms.Library, limits);
+        FormReader reader = DocumentStart.Open(utf8, Kind, AsBuiltDocument.SchemaVersion, DocumentForms.Library, limits);
         FaultList faults = reader.Context.Faults;
         ObjectReader members = reader.Members;
         string name = reader.Text("name");

@@ -13,16 +13,16 @@ internal static class AsBuiltWriter
         using var json = new DocumentWriter();
         var writer = new FormWriter(json, new WritingContext(DocumentForms.Library, [], document.Given), "$");
         json.Open();
-        DocumentHeader.Write(json, AsBuiltReader.Kind, AsBuiltDocument.Schema);
+        DocumentHeader.Write(json, AsBuiltReader.Kind, AsBuiltDocument.SchemaVersion);
         writer.Text("name", document.Name);
         RuleReference.Write(json, rules, document.RulesDocument);
-        writer.List("plan", record.Plan.Lines, PlanLineForm.Write, null, static line => line.Name);
+        writer.List("plan", record.Plan.Lines, PlanLineForm.Write, null, static line => line.Tag);
         if (record.Plan.ThicknessSampling is { } scheme)
         {
             writer.Word("thickness", scheme, InspectionWords.Schemes);
         }
 
-        writer.List("lines", record.Lines, (inner, line) => AsBuiltLineForm.Write(inner, line, rules), null, static line => line.Name);
+        writer.List("lines", record.Lines, (inner, line) => AsBuiltLineForm.Write(inner, line, rules), null, static line => line.Tag);
         writer.List("signatures", record.Signatures, WriteSignature);
         json.Close();
         return json.Finish();

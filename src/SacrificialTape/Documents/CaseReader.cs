@@ -72,7 +72,7 @@ internal static class CaseReader
         }
 
         // Of an answer and a tolerance that do not fit each other the calculation, where it is the library's, tells which is wrong.
-        if (allowed.Key.Unit != answer.Key.Unit && Calculations.All.FirstOrDefault(known => known.Id == calculation)?.RefuseAnswer(answer) is { } wrong)
+        if (allowed.Key.Unit != answer.Key.Unit && CaseCalculations.All.FirstOrDefault(known => known.Id == calculation)?.RefuseAnswer(answer) is { } wrong)
         {
             faults.Add(reader.Node.Members["expected"], wrong);
             return null;

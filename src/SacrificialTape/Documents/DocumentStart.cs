@@ -4,7 +4,7 @@ namespace SacrificialTape.Documents;
 internal static class DocumentStart
 {
     /// <summary>The root, ready to be read; throws where there is nothing that could be.</summary>
-    internal static FormReader Open(ReadOnlyMemory<byte> utf8, string kind, int newest, DocumentForms forms, ReadingLimits limits)
+    internal static FormReader Open(ReadOnlyMemory<byte> utf8, string kind, int newest, DocumentForms forms, DocumentLimits limits)
     {
         FaultList faults = Tree(utf8, kind, limits, out DocumentNode root);
         return ObjectReader.Open(root, faults) is { } members && DocumentHeader.Read(members, kind, newest, faults)
@@ -13,7 +13,7 @@ internal static class DocumentStart
     }
 
     /// <summary>The tree alone; a byte order mark before it is passed over.</summary>
-    internal static FaultList Tree(ReadOnlyMemory<byte> utf8, string kind, ReadingLimits limits, out DocumentNode root)
+    internal static FaultList Tree(ReadOnlyMemory<byte> utf8, string kind, DocumentLimits limits, out DocumentNode root)
     {
         ReadOnlyMemory<byte> text = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
         var faults = new FaultList(text, kind, limits.Faults);

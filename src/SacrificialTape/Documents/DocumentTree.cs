@@ -6,7 +6,7 @@ namespace SacrificialTape.Documents;
 internal static class DocumentTree
 {
     /// <summary>Reads a document, or throws with its faults.</summary>
-    internal static DocumentNode Read(ReadOnlyMemory<byte> utf8, ReadingLimits limits, FaultList faults)
+    internal static DocumentNode Read(ReadOnlyMemory<byte> utf8, DocumentLimits limits, FaultList faults)
     {
         if (utf8.Length > limits.Bytes)
         {
@@ -38,7 +38,7 @@ internal static class DocumentTree
         }
     }
 
-    private static DocumentNode Value(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Value(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, DocumentLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
         long offset = reader.TokenStartIndex;
@@ -61,7 +61,7 @@ internal static class DocumentTree
         }
     }
 
-    private static DocumentNode Object(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Object(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, DocumentLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
         var members = new DocumentMembers();
@@ -82,7 +82,7 @@ internal static class DocumentTree
         return new DocumentNode(JsonValueKind.Object, own, offset, string.Empty, members, DocumentNode.NoItems);
     }
 
-    private static DocumentNode Array(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, ReadingLimits limits, FaultList faults)
+    private static DocumentNode Array(ref Utf8JsonReader reader, ref DocumentPlace place, MemberNames names, long offset, DocumentLimits limits, FaultList faults)
     {
         DocumentPlace own = place;
         var items = new List<DocumentNode>();
@@ -99,7 +99,7 @@ internal static class DocumentTree
     private static DocumentNode Leaf(JsonValueKind kind, DocumentPlace place, long offset, string text) =>
         new(kind, place, offset, text, DocumentMembers.None, DocumentNode.NoItems);
 
-    private static void Deeper(int depth, DocumentPlace place, long offset, ReadingLimits limits, FaultList faults)
+    private static void Deeper(int depth, DocumentPlace place, long offset, DocumentLimits limits, FaultList faults)
     {
         if (depth >= limits.Depth)
         {

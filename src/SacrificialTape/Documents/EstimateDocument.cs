@@ -21,7 +21,7 @@ public sealed record EstimateDocument : IHasWorkings
     private readonly Lazy<JobEstimate> estimate;
 
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
-    public const int Schema = 1;
+    public static int SchemaVersion => 1;
 
     /// <summary>Works a job out and keeps what it comes to.</summary>
     /// <param name="job">The job, with its prices if it is to be costed.</param>
@@ -84,9 +84,9 @@ public sealed record EstimateDocument : IHasWorkings
     /// <param name="json">The text.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static EstimateDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null)
+    public static EstimateDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, DocumentLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(json);
         return ReadUtf8(Encoding.UTF8.GetBytes(json), ruleSets, forms, limits);
@@ -96,11 +96,11 @@ public sealed record EstimateDocument : IHasWorkings
     /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
     public static EstimateDocument ReadUtf8(
-        ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null) =>
-        EstimateReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], forms ?? DocumentForms.Library, limits ?? ReadingLimits.Default);
+        ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, DocumentLimits? limits = null) =>
+        EstimateReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], forms ?? DocumentForms.Library, limits ?? DocumentLimits.Default);
 
     /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>

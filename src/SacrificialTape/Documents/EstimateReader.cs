@@ -9,9 +9,9 @@ internal static class EstimateReader
 {
     internal const string Kind = "estimate";
 
-    internal static EstimateDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentForms forms, ReadingLimits limits)
+    internal static EstimateDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentForms forms, DocumentLimits limits)
     {
-        FormReader reader = DocumentStart.Open(utf8, Kind, EstimateDocument.Schema, forms, limits);
+        FormReader reader = DocumentStart.Open(utf8, Kind, EstimateDocument.SchemaVersion, forms, limits);
         FaultList faults = reader.Context.Faults;
         ObjectReader members = reader.Members;
         string library = reader.Text("library");

@@ -8,7 +8,7 @@ internal static class EstimateWriter
         using var json = new DocumentWriter();
         var writer = new FormWriter(json, new WritingContext(forms, [], []), "$");
         json.Open();
-        DocumentHeader.Write(json, EstimateReader.Kind, EstimateDocument.Schema);
+        DocumentHeader.Write(json, EstimateReader.Kind, EstimateDocument.SchemaVersion);
         writer.Text("library", document.Library);
         writer.Day("on", document.Day);
         writer.Object("results", document.Results, StatedResultsForm.Write);

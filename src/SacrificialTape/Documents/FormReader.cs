@@ -258,7 +258,7 @@ public sealed class FormReader
 
     /// <summary>
     /// Tells beforehand how much work a constructor has with what the object states, for instance the number of strips
-    /// that it lays one by one. A document that asks for too much is refused: see <see cref="ReadingLimits.Steps"/>.
+    /// that it lays one by one. A document that asks for too much is refused: see <see cref="DocumentLimits.Steps"/>.
     /// </summary>
     /// <param name="steps">About how many steps.</param>
     public void CountSteps(double steps) => this.Context.Charge(this.Node, steps);

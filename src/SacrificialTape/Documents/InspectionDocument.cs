@@ -11,7 +11,7 @@ namespace SacrificialTape.Documents;
 public sealed record InspectionDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
-    public const int Schema = 1;
+    public static int SchemaVersion => 1;
 
     /// <summary>Describes a document.</summary>
     /// <param name="name">Name of the inspection.</param>
@@ -46,9 +46,9 @@ public sealed record InspectionDocument
 
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static InspectionDocument Read(string json, ReadingLimits? limits = null)
+    public static InspectionDocument Read(string json, DocumentLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(json);
         return ReadUtf8(Encoding.UTF8.GetBytes(json), limits);
@@ -56,10 +56,10 @@ public sealed record InspectionDocument
 
     /// <summary>Reads a document from bytes in UTF-8.</summary>
     /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static InspectionDocument ReadUtf8(ReadOnlyMemory<byte> utf8, ReadingLimits? limits = null) =>
-        InspectionReader.Read(utf8, limits ?? ReadingLimits.Default);
+    public static InspectionDocument ReadUtf8(ReadOnlyMemory<byte> utf8, DocumentLimits? limits = null) =>
+        InspectionReader.Read(utf8, limits ?? DocumentLimits.Default);
 
     /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
     /// <exception cref="ArgumentException">A text holds half of a surrogate pair, which JSON cannot carry.</exception>

@@ -8,9 +8,9 @@ internal static class InspectionReader
 {
     internal const string Kind = "inspection";
 
-    internal static InspectionDocument Read(ReadOnlyMemory<byte> utf8, ReadingLimits limits)
+    internal static InspectionDocument Read(ReadOnlyMemory<byte> utf8, DocumentLimits limits)
     {
-        FormReader reader = DocumentStart.Open(utf8, Kind, InspectionDocument.Schema, DocumentForms.Library, limits);
+        FormReader reader = DocumentStart.Open(utf8, Kind, InspectionDocument.SchemaVersion, DocumentForms.Library, limits);
         FaultList faults = reader.Context.Faults;
         string name = reader.Text("name");
         DocumentNode? list = reader.Members.Required("sets", "at least one set of readings");

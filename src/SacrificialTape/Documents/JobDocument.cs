@@ -16,7 +16,7 @@ namespace SacrificialTape.Documents;
 public sealed record JobDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
-    public const int Schema = 1;
+    public static int SchemaVersion => 1;
 
     /// <summary>Describes a document.</summary>
     /// <param name="job">The job.</param>
@@ -54,9 +54,9 @@ public sealed record JobDocument
         this.Stocks = JobStocks.Of(job, prices, new ValueList<NamedStock>(stocks ?? []));
         this.Given = new ValueList<GivenMeasure>(given ?? []);
         var tags = new HashSet<string>(job.Lines.Select(static line => line.Tag), StringComparer.Ordinal);
-        if (this.Notes.FirstOrDefault(note => note.Line is not null && !tags.Contains(note.Line)) is { } note)
+        if (this.Notes.FirstOrDefault(note => note.Tag is not null && !tags.Contains(note.Tag)) is { } note)
         {
-            throw new ArgumentException($"The job has no line '{note.Line}', but a note is about it.", nameof(notes));
+            throw new ArgumentException($"The job has no line '{note.Tag}', but a note is about it.", nameof(notes));
         }
 
         this.RulesDocument = RuleReference.Stated(job.Rules, statesRules, rulesDocument, nameof(statesRules), nameof(rulesDocument));
@@ -104,9 +104,9 @@ public sealed record JobDocument
     /// <param name="json">The text.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static JobDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null)
+    public static JobDocument Read(string json, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, DocumentLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(json);
         return ReadUtf8(Encoding.UTF8.GetBytes(json), ruleSets, forms, limits);
@@ -116,11 +116,11 @@ public sealed record JobDocument
     /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
     /// <param name="ruleSets">Sets that it may refer to, beside <see cref="RuleSet.Default"/>; may be left out.</param>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
     public static JobDocument ReadUtf8(
-        ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, ReadingLimits? limits = null) =>
-        JobReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], forms ?? DocumentForms.Library, limits ?? ReadingLimits.Default);
+        ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? ruleSets = null, DocumentForms? forms = null, DocumentLimits? limits = null) =>
+        JobReader.Read(utf8, [RuleSet.Default, .. ruleSets ?? []], forms ?? DocumentForms.Library, limits ?? DocumentLimits.Default);
 
     /// <summary>The document as JSON text that reads back as an equal document, bit by bit.</summary>
     /// <param name="forms">The kinds that are known; left out: <see cref="DocumentForms.Library"/>.</param>

@@ -5,26 +5,26 @@ public sealed record JobNote
 {
     /// <summary>Writes a note down.</summary>
     /// <param name="text">What was remarked.</param>
-    /// <param name="line">The tag of the line; left out: the whole job.</param>
+    /// <param name="tag">The tag of the line; left out: the whole job.</param>
     /// <exception cref="ArgumentException">The text or the tag is empty.</exception>
-    public JobNote(string text, string? line = null)
+    public JobNote(string text, string? tag = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text);
-        if (line is not null)
+        if (tag is not null)
         {
-            ArgumentException.ThrowIfNullOrWhiteSpace(line);
+            ArgumentException.ThrowIfNullOrWhiteSpace(tag);
         }
 
         this.Text = text;
-        this.Line = line;
+        this.Tag = tag;
     }
 
     /// <summary>What was remarked.</summary>
     public string Text { get; }
 
     /// <summary>The tag of the line; null for the whole job.</summary>
-    public string? Line { get; }
+    public string? Tag { get; }
 
     /// <summary>Tag and text.</summary>
-    public override string ToString() => this.Line is null ? this.Text : $"{this.Line}: {this.Text}";
+    public override string ToString() => this.Tag is null ? this.Text : $"{this.Tag}: {this.Text}";
 }

@@ -13,7 +13,7 @@ internal static class JobReader
 {
     internal const string Kind = "job";
 
-    internal static JobDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentForms forms, ReadingLimits limits)
+    internal static JobDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> known, DocumentForms forms, DocumentLimits limits)
     {
         FaultList faults = DocumentStart.Tree(utf8, Kind, limits, out DocumentNode root);
         return Read(root, known, new ReadingContext(faults, forms, limits.Steps));
@@ -23,7 +23,7 @@ internal static class JobReader
     internal static JobDocument Read(DocumentNode root, IReadOnlyList<RuleSet> known, ReadingContext context)
     {
         FaultList faults = context.Faults;
-        if (ObjectReader.Open(root, faults) is not { } members || !DocumentHeader.Read(members, Kind, JobDocument.Schema, faults, out int version))
+        if (ObjectReader.Open(root, faults) is not { } members || !DocumentHeader.Read(members, Kind, JobDocument.SchemaVersion, faults, out int version))
         {
             throw faults.Exception();
         }

@@ -22,7 +22,7 @@ internal static class JobWriter
         }
 
         var writer = new FormWriter(json, new WritingContext(forms, document.Stocks, document.Given), "$");
-        DocumentHeader.Write(json, JobReader.Kind, JobDocument.Schema);
+        DocumentHeader.Write(json, JobReader.Kind, JobDocument.SchemaVersion);
         writer.Text("name", document.Job.Name);
         RuleReference.Write(json, document.Job.Rules, document.RulesDocument);
         writer.Object("takeOff", document.Job.TakeOff, TakeOffForm.Write);

@@ -9,7 +9,7 @@ namespace SacrificialTape.Documents;
 /// <content>Charge, current and coating breakdown.</content>
 internal static partial class LibraryCalculations
 {
-    private static IEnumerable<Calculation> Current() =>
+    private static IEnumerable<CaseCalculation> Current() =>
     [
         Of("faraday.zinc-recession", "loss of zinc at a current density", [Given("current density", TradeUnit.AmperePerSquareMeter)],
             TradeUnit.MicrometerPerYear, static given => FaradayLaw.Recession(ElectricCurrentDensity.FromAmperesPerSquareMeter(given.In(TradeUnit.AmperePerSquareMeter, "current density")), Metal.Zinc).MicrometersPerYear),

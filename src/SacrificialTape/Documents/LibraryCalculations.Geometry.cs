@@ -9,7 +9,7 @@ namespace SacrificialTape.Documents;
 /// <content>Lays, surfaces and rolls.</content>
 internal static partial class LibraryCalculations
 {
-    private static IEnumerable<Calculation> Geometry() =>
+    private static IEnumerable<CaseCalculation> Geometry() =>
     [
         Of("spiral.angle", "angle between strip and circumference, by true lap", [Mm("outside diameter"), Mm("strip width"), Mm("true lap")],
             TradeUnit.Degree, static given => Spiral(given).Angle.Degrees),

@@ -14,7 +14,7 @@ internal static partial class LibraryCalculations
 
     private static CalculationInput Zinc => new("zinc", TradeUnit.Micrometer);
 
-    private static IEnumerable<Calculation> ZincLife() =>
+    private static IEnumerable<CaseCalculation> ZincLife() =>
     [
         Of("dose-response.zinc", "first-year rate of zinc by ISO 9223", Climate(), TradeUnit.MicrometerPerYear, static given => Response(given, Metal.Zinc)),
         Of("dose-response.steel", "first-year rate of carbon steel by ISO 9223", Climate(), TradeUnit.MicrometerPerYear, static given => Response(given, Metal.CarbonSteel)),

@@ -6,9 +6,9 @@ namespace SacrificialTape.Documents;
 internal static partial class LibraryCalculations
 {
     /// <summary>All of them.</summary>
-    internal static ValueList<Calculation> All { get; } = [.. Geometry(), .. ZincLife(), .. Current()];
+    internal static ValueList<CaseCalculation> All { get; } = [.. Geometry(), .. ZincLife(), .. Current()];
 
-    private static Calculation Of(string id, string title, CalculationInput[] inputs, TradeUnit result, Func<CalculationArguments, double> compute) =>
+    private static CaseCalculation Of(string id, string title, CalculationInput[] inputs, TradeUnit result, Func<CalculationArguments, double> compute) =>
         new(id, title, inputs, result, arguments => new Measure(compute(arguments), result));
 
     private static CalculationInput Mm(string name) => new(name, TradeUnit.Millimeter);

@@ -18,7 +18,7 @@ namespace SacrificialTape.Documents;
 public sealed record RuleSetDocument
 {
     /// <summary>The version of the format that this library writes; older ones are read by their version, newer ones refused.</summary>
-    public const int Schema = 1;
+    public static int SchemaVersion => 1;
 
     /// <summary>Describes a document.</summary>
     /// <param name="rules">The rules, all of them.</param>
@@ -68,9 +68,9 @@ public sealed record RuleSetDocument
     public static RuleSetDocument Reference { get; } = new(RuleSet.Default, cases: ReferenceCases.All());
 
     /// <summary>Runs the cases against the library in use: does it still agree with the team?</summary>
-    /// <param name="own">A host's own calculations, beside <see cref="Calculations.All"/>; may be left out.</param>
+    /// <param name="own">A host's own calculations, beside <see cref="CaseCalculations.All"/>; may be left out.</param>
     /// <exception cref="ArgumentException">An own calculation has the name of another.</exception>
-    public Verification Verify(IEnumerable<Calculation>? own = null) => Verification.Of(this.Cases, own);
+    public Verification Verify(IEnumerable<CaseCalculation>? own = null) => Verification.Of(this.Cases, own);
 
     /// <summary>
     /// Rules of the set that neither the library nor code of the host's own judges by, as <see cref="Job.UnjudgedRules"/> has
@@ -83,9 +83,9 @@ public sealed record RuleSetDocument
     /// <summary>Reads a document from text.</summary>
     /// <param name="json">The text.</param>
     /// <param name="parents">Sets that it may be based on, beside <see cref="RuleSet.Default"/>; may be left out.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static RuleSetDocument Read(string json, IEnumerable<RuleSet>? parents = null, ReadingLimits? limits = null)
+    public static RuleSetDocument Read(string json, IEnumerable<RuleSet>? parents = null, DocumentLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(json);
         return ReadUtf8(Encoding.UTF8.GetBytes(json), parents, limits);
@@ -94,10 +94,10 @@ public sealed record RuleSetDocument
     /// <summary>Reads a document from bytes in UTF-8.</summary>
     /// <param name="utf8">The bytes; a byte order mark before them is allowed.</param>
     /// <param name="parents">Sets that it may be based on, beside <see cref="RuleSet.Default"/>; may be left out.</param>
-    /// <param name="limits">How large it may be; left out: <see cref="ReadingLimits.Default"/>.</param>
+    /// <param name="limits">How large it may be; left out: <see cref="DocumentLimits.Default"/>.</param>
     /// <exception cref="DocumentException">The document has faults; it holds all of them.</exception>
-    public static RuleSetDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? parents = null, ReadingLimits? limits = null) =>
-        RuleSetReader.Read(utf8, [RuleSet.Default, .. parents ?? []], limits ?? ReadingLimits.Default);
+    public static RuleSetDocument ReadUtf8(ReadOnlyMemory<byte> utf8, IEnumerable<RuleSet>? parents = null, DocumentLimits? limits = null) =>
+        RuleSetReader.Read(utf8, [RuleSet.Default, .. parents ?? []], limits ?? DocumentLimits.Default);
 
     /// <summary>The document as JSON text that reads back as an equal document.</summary>
     /// <exception cref="ArgumentException">A text holds half of a surrogate pair, which JSON cannot carry.</exception>

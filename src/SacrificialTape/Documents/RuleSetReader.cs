@@ -16,7 +16,7 @@ internal sealed class RuleSetReader
 
     private RuleSetReader(FaultList faults) => this.faults = faults;
 
-    internal static RuleSetDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> parents, ReadingLimits limits)
+    internal static RuleSetDocument Read(ReadOnlyMemory<byte> utf8, IReadOnlyList<RuleSet> parents, DocumentLimits limits)
     {
         FaultList faults = DocumentStart.Tree(utf8, Kind, limits, out DocumentNode root);
         return new RuleSetReader(faults).Read(root, parents);
@@ -27,7 +27,7 @@ internal sealed class RuleSetReader
 
     private RuleSetDocument Read(DocumentNode root, IReadOnlyList<RuleSet> parents)
     {
-        if (ObjectReader.Open(root, this.faults) is not { } reader || !DocumentHeader.Read(reader, Kind, RuleSetDocument.Schema, this.faults))
+        if (ObjectReader.Open(root, this.faults) is not { } reader || !DocumentHeader.Read(reader, Kind, RuleSetDocument.SchemaVersion, this.faults))
         {
             throw this.faults.Exception();
         }

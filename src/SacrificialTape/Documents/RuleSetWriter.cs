@@ -17,7 +17,7 @@ internal static class RuleSetWriter
     /// <summary>Writes the members of a rule set, also as a part of another document.</summary>
     internal static void WriteMembers(DocumentWriter writer, RuleSetDocument document)
     {
-        DocumentHeader.Write(writer, RuleSetReader.Kind, RuleSetDocument.Schema);
+        DocumentHeader.Write(writer, RuleSetReader.Kind, RuleSetDocument.SchemaVersion);
         writer.Text("name", document.Rules.Name);
         writer.Text("version", document.Rules.Version);
         if (document.BasedOn is { } parent)

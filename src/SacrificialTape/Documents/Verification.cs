@@ -17,13 +17,13 @@ public sealed record Verification
 
     /// <summary>Runs cases.</summary>
     /// <param name="cases">The cases.</param>
-    /// <param name="own">A host's own calculations, beside <see cref="Calculations.All"/>; may be left out.</param>
+    /// <param name="own">A host's own calculations, beside <see cref="CaseCalculations.All"/>; may be left out.</param>
     /// <exception cref="ArgumentException">An own calculation has the name of another.</exception>
-    public static Verification Of(IEnumerable<VerificationCase> cases, IEnumerable<Calculation>? own = null)
+    public static Verification Of(IEnumerable<VerificationCase> cases, IEnumerable<CaseCalculation>? own = null)
     {
         ArgumentNullException.ThrowIfNull(cases);
-        var byId = new Dictionary<string, Calculation>(StringComparer.Ordinal);
-        foreach (Calculation calculation in Calculations.All.Concat(own ?? []))
+        var byId = new Dictionary<string, CaseCalculation>(StringComparer.Ordinal);
+        foreach (CaseCalculation calculation in CaseCalculations.All.Concat(own ?? []))
         {
             if (!byId.TryAdd(calculation.Id, calculation))
             {
@@ -38,9 +38,9 @@ public sealed record Verification
     public override string ToString() => string.Join('\n', this.Results.Select(static result => result.ToString())
         .Append($"{this.Results.Count(static result => result.Agrees)} of {this.Results.Count} agree"));
 
-    private static CaseResult Run(VerificationCase given, Dictionary<string, Calculation> byId)
+    private static CaseResult Run(VerificationCase given, Dictionary<string, CaseCalculation> byId)
     {
-        if (!byId.TryGetValue(given.Calculation, out Calculation? calculation))
+        if (!byId.TryGetValue(given.Calculation, out CaseCalculation? calculation))
         {
             return new(given, null, CaseOutcome.NotAsked, $"No calculation '{given.Calculation}' is known.{NearestName.Hint(given.Calculation, byId.Keys)}");
         }

@@ -21,14 +21,14 @@ public sealed record AsBuiltRecord
     {
         foreach (AsBuiltLine line in this.Lines)
         {
-            if (plan.Lines.All(planned => planned.Name != line.Name))
+            if (plan.Lines.All(planned => planned.Tag != line.Tag))
             {
-                throw new ArgumentException($"Line '{line.Name}' is not in the plan.", nameof(lines));
+                throw new ArgumentException($"Line '{line.Tag}' is not in the plan.", nameof(lines));
             }
 
-            if (this.Lines.Count(other => other.Name == line.Name) > 1)
+            if (this.Lines.Count(other => other.Tag == line.Tag) > 1)
             {
-                throw new ArgumentException($"Line '{line.Name}' stands twice.", nameof(lines));
+                throw new ArgumentException($"Line '{line.Tag}' stands twice.", nameof(lines));
             }
         }
     }
@@ -112,8 +112,8 @@ public sealed record AsBuiltRecord
         foreach (HoldPoint patch in plan.HoldPoints.Where(static point => point.Kind == HoldPointKind.TrialPatch))
         {
             bool overPaint = patch.Place.StartsWith("over paint", StringComparison.Ordinal);
-            IEnumerable<string> alike = plan.Lines.Where(line => line.PaintStays == overPaint).Select(static line => line.Name);
-            if (!lines.Any(line => alike.Contains(line.Name) && line.Readings.Any(static reading => reading.Kind == HoldPointKind.TrialPatch)))
+            IEnumerable<string> alike = plan.Lines.Where(line => line.PaintStays == overPaint).Select(static line => line.Tag);
+            if (!lines.Any(line => alike.Contains(line.Tag) && line.Readings.Any(static reading => reading.Kind == HoldPointKind.TrialPatch)))
             {
                 yield return rules[RuleIds.NotInspected].State($"{patch.Place}, {HoldPointTexts.NameOf(patch.Kind)}");
             }
@@ -121,9 +121,9 @@ public sealed record AsBuiltRecord
 
         foreach (InspectionPlanLine planned in plan.Lines)
         {
-            if (lines.FirstOrDefault(line => line.Name == planned.Name) is not { } built)
+            if (lines.FirstOrDefault(line => line.Tag == planned.Tag) is not { } built)
             {
-                yield return rules[RuleIds.NotInspected].State($"{planned.Name}, the whole line");
+                yield return rules[RuleIds.NotInspected].State($"{planned.Tag}, the whole line");
                 continue;
             }
 

@@ -22,38 +22,38 @@ internal static class HoldPointTexts
             if (line.PaintStays)
             {
                 yield return new(
-                    HoldPointKind.Contact, line.Name, "Measure the windows of bare metal on any one square metre, the worst you find.",
+                    HoldPointKind.Contact, line.Tag, "Measure the windows of bare metal on any one square metre, the worst you find.",
                     $"at least {Limit(rules, RuleIds.MinimumBareRatio)} of bright metal.", [RuleIds.MinimumBareRatio]);
             }
 
             if (line.HasWelds)
             {
                 yield return new(
-                    HoldPointKind.Welds, line.Name, "Look at every weld.",
+                    HoldPointKind.Welds, line.Tag, "Look at every weld.",
                     "a strip lies along each, pressed in at both toes.", [RuleIds.WeldsNotCovered]);
             }
 
             yield return new(
-                HoldPointKind.Laps, line.Name, "Measure the lap square across the strip where it looks least, and every end lap.",
+                HoldPointKind.Laps, line.Tag, "Measure the lap square across the strip where it looks least, and every end lap.",
                 $"the least lap is at least {Limit(rules, RuleIds.MinimumLap)}, the least end lap at least {Limit(rules, RuleIds.MinimumEndLap)}.",
                 [RuleIds.MinimumLap, RuleIds.MinimumEndLap]);
             yield return new(
-                HoldPointKind.RollDown, line.Name, "Go over every strip and edge with the roller; listen with a light tap for hollow spots.",
+                HoldPointKind.RollDown, line.Tag, "Go over every strip and edge with the roller; listen with a light tap for hollow spots.",
                 "no edge stands up and nothing sounds hollow.", [RuleIds.NotRolledDown]);
             yield return new(
-                HoldPointKind.Creases, line.Name, "Press creases flat with a blunt hard tool.",
+                HoldPointKind.Creases, line.Tag, "Press creases flat with a blunt hard tool.",
                 "no crease is left open.", [RuleIds.OpenCreases]);
             yield return new(
-                HoldPointKind.Bubbles, line.Name, "Prick bubbles with a blade tip, press them down, patch if needed; never cut into the steel.",
+                HoldPointKind.Bubbles, line.Tag, "Prick bubbles with a blade tip, press them down, patch if needed; never cut into the steel.",
                 "no bubble is left.", [RuleIds.BubblesLeft]);
             yield return new(
-                HoldPointKind.EndDirection, line.Name, "See where the last edges face: on upright pipe laid from the bottom up, on level pipe down on the side, not at its lowest point.",
+                HoldPointKind.EndDirection, line.Tag, "See where the last edges face: on upright pipe laid from the bottom up, on level pipe down on the side, not at its lowest point.",
                 "every last edge faces down.", [RuleIds.EndFacesUp]);
             if (thickness is { } scheme)
             {
                 var count = new SamplingCount(scheme, line.Area);
                 yield return new(
-                    HoldPointKind.Thickness, line.Name, $"Take {count}. The gauge reads metal and adhesive and counts layers: {FormattableString.Invariant($"{line.Layers}")} everywhere.",
+                    HoldPointKind.Thickness, line.Tag, $"Take {count}. The gauge reads metal and adhesive and counts layers: {FormattableString.Invariant($"{line.Layers}")} everywhere.",
                     "the readings are accepted by the rule chosen.", [RuleIds.TooFewReadings], count.Readings);
             }
         }
@@ -75,14 +75,14 @@ internal static class HoldPointTexts
 
     private static HoldPoint Patch(bool paintStays, IEnumerable<InspectionPlanLine> lines) => new(
         HoldPointKind.TrialPatch,
-        $"{(paintStays ? "over paint" : "bare steel")} ({string.Join(", ", lines.Select(static line => line.Name))})",
+        $"{(paintStays ? "over paint" : "bare steel")} ({string.Join(", ", lines.Select(static line => line.Tag))})",
         "Press a patch of this batch on the worst prepared spot, wait the dwell of the data sheet, measure its resistance to the steel, pull it off and look where it parted. Clean the spot again.",
         "peel and resistance meet the figures stated for this job, and neither the surface came clean nor paint or scale came off.",
         [RuleIds.TrialPatchPeel, RuleIds.TrialPatchResistance, RuleIds.TrialPatchOffSurface, RuleIds.TrialPatchTookPaint]);
 
     private static HoldPoint Cleaning(InspectionPlanLine line, RuleSet rules) => new(
         HoldPointKind.Cleaning,
-        line.Name,
+        line.Tag,
         line.PaintStays
             ? "Degrease, take off loose paint, roughen sound paint, wipe, let dry. No primer. Measure air and surface here."
             : "Degrease before brushing, wipe after it, let dry completely. No primer. Measure air and surface here.",

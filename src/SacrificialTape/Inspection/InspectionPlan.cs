@@ -28,7 +28,7 @@ public sealed record InspectionPlan
             throw new ArgumentException("A plan has at least one line.", nameof(lines));
         }
 
-        if (this.Lines.GroupBy(static line => line.Name, StringComparer.Ordinal).FirstOrDefault(static same => same.Skip(1).Any()) is { } twice)
+        if (this.Lines.GroupBy(static line => line.Tag, StringComparer.Ordinal).FirstOrDefault(static same => same.Skip(1).Any()) is { } twice)
         {
             throw new ArgumentException($"Line '{twice.Key}' stands twice.", nameof(lines));
         }

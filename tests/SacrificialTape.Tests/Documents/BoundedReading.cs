@@ -8,7 +8,7 @@ public sealed class BoundedReading
 {
     private const string Choices = """{ "endLap": "10 mm", "handWander": "0 mm" }""";
 
-    private static readonly ReadingLimits Million = new(1 << 26, 16, 100, 1_000_000);
+    private static readonly DocumentLimits Million = new(1 << 26, 16, 100, 1_000_000);
 
     public static TheoryData<string> Greedy =>
     [
@@ -37,7 +37,7 @@ public sealed class BoundedReading
     public void Whom_one_trusts_may_ask_for_more()
     {
         string text = File(Windows(40));
-        var few = new ReadingLimits(1 << 20, 16, 100, 1000);
+        var few = new DocumentLimits(1 << 20, 16, 100, 1000);
         Assert.Contains("Divide it, or raise the limit", Assert.Throws<DocumentException>(() => JobDocument.Read(File(Windows(60)), limits: few)).Message, StringComparison.Ordinal);
         Assert.Equal(40, JobDocument.Read(text, limits: few).Job.Lines[0].Needs.Windows!.Windows.Count);
     }
@@ -46,13 +46,13 @@ public sealed class BoundedReading
     [Fact]
     public void A_web_host_refuses_early_and_takes_a_survey_of_a_thousand_pipes()
     {
-        Assert.True(ReadingLimits.WebHost.Bytes < ReadingLimits.Default.Bytes && ReadingLimits.WebHost.Steps < ReadingLimits.Default.Steps);
+        Assert.True(DocumentLimits.WebHost.Bytes < DocumentLimits.Default.Bytes && DocumentLimits.WebHost.Steps < DocumentLimits.Default.Steps);
         JobDocument small = JobDocument.Read(FaultyJobs.Whole);
         SurveyLine pipe = small.Job.Lines[1];
         SurveyLine[] lines = [.. Enumerable.Range(0, 1000).Select(i => new SurveyLine(FormattableString.Invariant($"BR-{i}"), pipe.Lay, pipe.Exposure, pipe.RequiredLife))];
         string text = new JobDocument(new Job("a thousand", lines, small.Job.TakeOff)).Write();
-        Assert.Equal(1000, JobDocument.Read(text, limits: ReadingLimits.WebHost).Job.Lines.Count);
-        Assert.Contains("steps of counting", Assert.Throws<DocumentException>(() => JobDocument.Read(File(Windows(1500)), limits: ReadingLimits.WebHost)).Message, StringComparison.Ordinal);
+        Assert.Equal(1000, JobDocument.Read(text, limits: DocumentLimits.WebHost).Job.Lines.Count);
+        Assert.Contains("steps of counting", Assert.Throws<DocumentException>(() => JobDocument.Read(File(Windows(1500)), limits: DocumentLimits.WebHost)).Message, StringComparison.Ordinal);
     }
 
     private static string Windows(int count) => Lay("rings", Surface("pipe", "\"outsideDiameter\": \"50 m\", \"length\": \"100 m\""), "\"leastLap\": \"0 mm\"")

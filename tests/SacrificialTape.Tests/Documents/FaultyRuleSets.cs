@@ -167,7 +167,7 @@ public sealed class FaultyRuleSets
         Assert.Contains("Nested deeper than 16 levels", Assert.Throws<DocumentException>(() => RuleSetDocument.Read(deep)).Message, StringComparison.Ordinal);
         string many = $$"""{"document":"rule set","schema":1,"name":"n","version":"v","rules":[{{string.Join(',', Enumerable.Repeat("7", 100_000))}}]}""";
         Assert.Equal(101, Assert.Throws<DocumentException>(() => RuleSetDocument.Read(many)).Faults.Count);
-        var small = new ReadingLimits(100, 16, 100);
+        var small = new DocumentLimits(100, 16, 100);
         Assert.Contains("at most 100 are read", Assert.Throws<DocumentException>(() => RuleSetDocument.Read(Whole, limits: small)).Message, StringComparison.Ordinal);
     }
 

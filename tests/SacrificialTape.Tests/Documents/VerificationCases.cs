@@ -19,7 +19,7 @@ public sealed class VerificationCases
     public void Every_calculation_has_a_case_and_every_case_fails_when_its_answer_is_off()
     {
         ValueList<VerificationCase> cases = RuleSetDocument.Reference.Cases;
-        Assert.Empty(Calculations.All.Select(static one => one.Id).Except(cases.Select(static one => one.Calculation)));
+        Assert.Empty(CaseCalculations.All.Select(static one => one.Id).Except(cases.Select(static one => one.Calculation)));
         Assert.All(cases, static one =>
         {
             var off = new Measure(one.Expected.Number + (3 * one.Tolerance.Number), one.Expected.Unit);
@@ -90,12 +90,12 @@ public sealed class VerificationCases
     [Fact]
     public void A_host_adds_calculations_of_its_own()
     {
-        var twice = new Calculation("host.twice", "twice a length", [new CalculationInput("length", TradeUnit.Millimeter)], TradeUnit.Millimeter,
+        var twice = new CaseCalculation("host.twice", "twice a length", [new CalculationInput("length", TradeUnit.Millimeter)], TradeUnit.Millimeter,
             static given => Measure.Of(given["length"].ToLength() * 2));
         var one = new VerificationCase("twice", "host.twice", [new CaseValue("length", Measure.Parse("2 m"))], Measure.Parse("4 m"), Measure.Parse("0 mm"), Basis.FirstPrinciples("arithmetic"));
         Assert.True(Verification.Of([one], [twice]).Passed);
         Assert.False(Verification.Of([one]).Passed);
-        var again = new Calculation("spiral.angle", "a name that is taken", [], TradeUnit.One, static _ => Measure.Parse("1"));
+        var again = new CaseCalculation("spiral.angle", "a name that is taken", [], TradeUnit.One, static _ => Measure.Parse("1"));
         Assert.Contains("'spiral.angle' is there twice", Assert.Throws<ArgumentException>(() => Verification.Of([one], [again])).Message, StringComparison.Ordinal);
     }
 

@@ -35,7 +35,7 @@ public sealed class Sources
         ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 
-    private static readonly Calculations Code = new(Library.Assembly);
+    private static readonly CaseCalculations Code = new(Library.Assembly);
 
     [Fact]
     public void Every_public_calculation_names_its_source_or_shows_its_workings()
@@ -85,7 +85,7 @@ public sealed class Sources
     [Fact]
     public void The_check_tells_calculations_from_stored_values()
     {
-        var code = new Calculations(typeof(Sources).Assembly);
+        var code = new CaseCalculations(typeof(Sources).Assembly);
         Assert.Equal(["Careless.Doubled", "Careless.Halved", "Careless.Summed"], Unsourced(typeof(Careless), code).Order());
     }
 
@@ -139,7 +139,7 @@ public sealed class Sources
         });
     }
 
-    private static IEnumerable<string> Unsourced(Type type, Calculations code)
+    private static IEnumerable<string> Unsourced(Type type, CaseCalculations code)
     {
         if (type.IsEnum || typeof(IHasWorkings).IsAssignableFrom(type))
         {
@@ -149,14 +149,14 @@ public sealed class Sources
         const BindingFlags Public = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
         IEnumerable<string> properties =
             from property in type.GetProperties(Public)
-            where Calculations.IsNumber(property.PropertyType)
+            where CaseCalculations.IsNumber(property.PropertyType)
             where !property.GetCustomAttributes<BasisOfAttribute>().Any()
             where property.GetMethod is { } get && code.Calculates(get)
             select type.Name + "." + property.Name;
         IEnumerable<string> methods =
             from method in type.GetMethods(Public)
             where !method.IsSpecialName && method.Name is not ("GetHashCode" or "CompareTo")
-            where Calculations.IsNumber(method.ReturnType)
+            where CaseCalculations.IsNumber(method.ReturnType)
             where !method.GetCustomAttributes<BasisOfAttribute>().Any()
             where code.Calculates(method)
             select type.Name + "." + method.Name;

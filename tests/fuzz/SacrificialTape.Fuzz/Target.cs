@@ -6,7 +6,7 @@ namespace SacrificialTape.Fuzz;
 internal static class Target
 {
     // Small, so that a file that asks for much work is refused and not taken for a hang.
-    private static readonly ReadingLimits Limits = new(1 << 20, 16, 100, 100_000);
+    private static readonly DocumentLimits Limits = new(1 << 20, 16, 100, 100_000);
 
     internal static void Read(byte[] bytes)
     {

@@ -21,7 +21,7 @@ internal static class AsBuiltLineForm
 
     internal static void Write(FormWriter writer, AsBuiltLine line, RuleSet rules)
     {
-        writer.Text("name", line.Name);
+        writer.Text("name", line.Tag);
         writer.Text("laidBy", line.LaidBy);
         writer.Time("laidAt", line.LaidAt);
         writer.List("batches", line.Batches, TapeBatchForm.Write);

@@ -20,7 +20,7 @@ internal static class PlanLineForm
 
     internal static void Write(FormWriter writer, InspectionPlanLine line)
     {
-        writer.Text("name", line.Name);
+        writer.Text("name", line.Tag);
         writer.Number("area", line.AreaM2, TradeUnit.SquareMeter);
         writer.Flag("paintStays", line.PaintStays);
         writer.Flag("hasWelds", line.HasWelds);

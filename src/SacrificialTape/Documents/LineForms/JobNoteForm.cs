@@ -12,7 +12,7 @@ internal static class JobNoteForm
 
     internal static void Write(FormWriter writer, JobNote note)
     {
-        writer.OptionalText("line", note.Line);
+        writer.OptionalText("line", note.Tag);
         writer.Text("text", note.Text);
     }
 }

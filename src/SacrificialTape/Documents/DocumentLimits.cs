@@ -8,7 +8,7 @@ namespace SacrificialTape.Documents;
 /// that 100 million of them keep one core busy for about 33 s, and a file of 64 MiB takes several times its size in memory
 /// while it is read. Whoever reads files of strangers, a web host for instance, takes <see cref="WebHost"/> or bounds of his own.
 /// </remarks>
-public sealed record ReadingLimits
+public sealed record DocumentLimits
 {
     private const long UsualSteps = 100_000_000;
 
@@ -17,7 +17,7 @@ public sealed record ReadingLimits
     /// <param name="depth">Deepest nesting, 8 to 64.</param>
     /// <param name="faults">Most faults collected before reading ends, 1 to 10,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
-    public ReadingLimits(int bytes, int depth, int faults)
+    public DocumentLimits(int bytes, int depth, int faults)
         : this(bytes, depth, faults, UsualSteps)
     {
     }
@@ -28,7 +28,7 @@ public sealed record ReadingLimits
     /// <param name="faults">Most faults collected before reading ends, 1 to 10,000.</param>
     /// <param name="steps">Most steps of counting that a document may ask for, 1,000 to 1,000,000,000,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is outside its range.</exception>
-    public ReadingLimits(int bytes, int depth, int faults, long steps)
+    public DocumentLimits(int bytes, int depth, int faults, long steps)
     {
         AcceptedRange.Between(1, 1 << 30, "bytes").Check(bytes);
         AcceptedRange.Between(8, 64, "levels").Check(depth);
@@ -41,13 +41,13 @@ public sealed record ReadingLimits
     }
 
     /// <summary>64 MiB, 16 levels, 100 faults, 100 million steps.</summary>
-    public static ReadingLimits Default { get; } = new(64 << 20, 16, 100);
+    public static DocumentLimits Default { get; } = new(64 << 20, 16, 100);
 
     /// <summary>
     /// For files of strangers: 1 MiB, 16 levels, 20 faults, 1 million steps, which take about a third of a second. A job of
     /// a thousand lines of pipe fits.
     /// </summary>
-    public static ReadingLimits WebHost { get; } = new(1 << 20, 16, 20, 1_000_000);
+    public static DocumentLimits WebHost { get; } = new(1 << 20, 16, 20, 1_000_000);
 
     /// <summary>Largest document, in bytes.</summary>
     public int Bytes { get; }

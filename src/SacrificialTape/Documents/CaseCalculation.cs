@@ -3,7 +3,7 @@ using SacrificialTape.Quantities;
 namespace SacrificialTape.Documents;
 
 /// <summary>A calculation that verification cases can call by name: one of the library's, or a host's own.</summary>
-public sealed class Calculation
+public sealed class CaseCalculation
 {
     private readonly Func<CalculationArguments, Measure> compute;
 
@@ -14,7 +14,7 @@ public sealed class Calculation
     /// <param name="result">A unit of what it works out.</param>
     /// <param name="compute">Works it out; it may throw <see cref="ArgumentException"/> for what it refuses.</param>
     /// <exception cref="ArgumentException">A text is empty, or an input stands twice.</exception>
-    public Calculation(string id, string title, IEnumerable<CalculationInput> inputs, TradeUnit result, Func<CalculationArguments, Measure> compute)
+    public CaseCalculation(string id, string title, IEnumerable<CalculationInput> inputs, TradeUnit result, Func<CalculationArguments, Measure> compute)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(id);
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
