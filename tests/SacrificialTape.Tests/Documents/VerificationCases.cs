@@ -61,10 +61,10 @@ public sealed class VerificationCases
         Assert.StartsWith("spiral-angle-no-lap: REFUSED: The calculation refused it", Result(Changed(Angle, "strip width", "50 m")).ToString(), StringComparison.Ordinal);
     }
 
-    // sin A = w/(pi d): 9.157849504 degrees.
+    // sin A = w/(pi d): 9.1578495119187 degrees.
     [Theory]
-    [InlineData("9.1578 deg", "0.00001 deg", "got 9.1578495 deg, expected 9.1578 deg within 1E-05 deg")]
-    [InlineData("9.15785 deg", "0 deg", "got 9.15784950")]
+    [InlineData("9.1578 deg", "0.000001 deg", "got 9.1578495 deg, expected 9.1578 deg within 1E-06 deg")]
+    [InlineData("9.15785 deg", "0 deg", "got 9.1578495119187")]
     [InlineData("9.1 deg", "1 deg", "got 9.15785 deg, expected 9.1 deg within 1 deg")]
     public void As_many_digits_are_shown_as_the_tolerance_needs(string expected, string tolerance, string said) => Assert.Contains(
         said, Result(new(Angle.Id, Angle.Calculation, Angle.Inputs, Measure.Parse(expected), Measure.Parse(tolerance), Angle.Basis)).ToString(), StringComparison.Ordinal);

@@ -1,4 +1,3 @@
-using SacrificialTape.Costing;
 using SacrificialTape.Documents;
 using static SacrificialTape.Tests.Make;
 
