@@ -16,6 +16,6 @@ internal static class NoteSection
         yield return new TableBlock(
             "What was remarked",
             [new("Where"), new("Note")],
-            [.. pack.Options.Notes.OrderBy(static note => note.Line is not null).Select(static note => (IReadOnlyList<string>)[note.Line ?? "job", note.Text])]);
+            [.. pack.Options.Notes.OrderBy(static note => note.Tag is not null).Select(static note => (IReadOnlyList<string>)[note.Tag ?? "job", note.Text])]);
     }
 }

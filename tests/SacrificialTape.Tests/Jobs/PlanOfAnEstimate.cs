@@ -23,7 +23,7 @@ public sealed class PlanOfAnEstimate
 
         InspectionPlan plan = estimate.PlanInspection(SamplingScheme.Iso19840);
 
-        Assert.Equal(["bare", "counted", "placed"], plan.Lines.Select(static line => line.Name));
+        Assert.Equal(["bare", "counted", "placed"], plan.Lines.Select(static line => line.Tag));
         Assert.Equal([false, true, true], plan.Lines.Select(static line => line.PaintStays));
         Assert.All(plan.Lines, static line => Assert.False(line.HasWelds));
         Assert.All(plan.Lines, static line => Assert.Equal(Pipe().Area.SquareMeters, line.Area.SquareMeters, 12));
