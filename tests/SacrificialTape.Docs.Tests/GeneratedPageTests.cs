@@ -31,7 +31,7 @@ public class GeneratedPageTests
     public void The_page_on_checking_holds_every_calculation() => GeneratedTable.Hold(
         "docs/check-our-numbers.md",
         "calculations",
-        ["CaseCalculation", "What it works out", "Inputs", "Result"],
+        ["Calculation", "What it works out", "Inputs", "Result"],
         CaseCalculations.All.Select(static one => new[]
         {
             $"`{one.Id}`", one.Title, string.Join(", ", one.Inputs.Select(static input => $"`{input.Name}`{Unit(input.Unit)}")), Unit(one.Result) is { Length: > 0 } unit ? unit.Trim(' ', '(', ')') : "number",

@@ -24,7 +24,7 @@ public static class SpiralLayPage
         {
             var spiral = new SpiralGeometry(diameter, width, setting);
             Console.WriteLine(
-                $"{setting.Convention,-12} p {spiral.Advance.Millimeters:0.0} mm, theta {spiral.Angle.Degrees:0.0} deg, "
+                $"{setting.Convention,-15} p {spiral.Advance.Millimeters:0.0} mm, theta {spiral.Angle.Degrees:0.0} deg, "
                 + $"true lap {spiral.TrueLap.Millimeters:0.0} mm, w/e {spiral.LayersOnAverage.Ratio:0.000}");
         }
         #endregion

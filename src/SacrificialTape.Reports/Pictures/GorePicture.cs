@@ -53,7 +53,8 @@ internal static class GorePicture
             GoreStation station = lay.Stations[i];
             double half = station.HalfWidth.Millimeters * scale;
             canvas.Line(x(station), middle - half, x(station), middle + half, SvgCanvas.Grey);
-            if (i % every == 0 && (i + every < lay.Stations.Count || i == lay.Stations.Count - 1))
+            int last = lay.Stations.Count - 1;
+            if (i == last || (i % every == 0 && last - i >= every))
             {
                 canvas.Text(x(station), middle + (lay.Stock.Width.Millimeters * scale / 2) + 18, string.Create(CultureInfo.InvariantCulture, $"{station.HalfWidth.Millimeters:0.#}"), "middle");
             }
