@@ -27,6 +27,9 @@ public sealed class Browser : IAsyncLifetime
         this.playwright?.Dispose();
     }
 
+    /// <summary>A place of its own for pages that a test serves itself.</summary>
+    internal Task<IBrowserContext> OpenContext() => this.browser!.NewContextAsync(new() { ViewportSize = new() { Width = 1200, Height = 1000 } });
+
     /// <summary>A page without scripts of its own, in a window of a given width, with what it complained of.</summary>
     internal async Task<(IPage Page, List<string> Complaints)> Open(string html, int width)
     {

@@ -225,7 +225,7 @@ public sealed class ChoosingATape
         Assert.Contains("'lap.tiny'", Assert.Throws<ArgumentException>(() => With(accepted: ["lap.tiny"])).Message, StringComparison.Ordinal);
         Assert.Contains("named 'rings'", Assert.Throws<ArgumentException>(() => With(makers: [LayMaker.Rings(OneMetre), LayMaker.Rings(OneMetre)])).Message, StringComparison.Ordinal);
         Assert.Contains("compared on one surface", Assert.Throws<ArgumentException>(() => With(makers: [LayMaker.Rings(OneMetre), LayMaker.AlongPipe(Pipe())])).Message, StringComparison.Ordinal);
-        Assert.Contains("No norm says how long this work takes: AlongPipe", Assert.Throws<ArgumentException>(() => With(makers: [LayMaker.AlongPipe(OneMetre)])).Message, StringComparison.Ordinal);
+        Assert.Contains("No norm says how long this work takes: along pipe", Assert.Throws<ArgumentException>(() => With(makers: [LayMaker.AlongPipe(OneMetre)])).Message, StringComparison.Ordinal);
         Assert.Contains("No price is given for a roll of 0.1 x 50 mm", Assert.Throws<ArgumentException>(() => With([Stock(50, 10)])).Message, StringComparison.Ordinal);
         Assert.Contains("made 0.1 x 50 mm", Assert.Throws<InvalidOperationException>(() => TapeChoice.Among(Needs(), With(makers:
             [new LayMaker("wrong", OneMetre, Ring, static (_, lap, choices) => new RingLay(OneMetre, Stock(50, 10), lap, choices))]))).Message, StringComparison.Ordinal);
