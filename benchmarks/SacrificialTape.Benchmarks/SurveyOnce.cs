@@ -16,7 +16,7 @@ internal static class SurveyOnce
         TimeSpan sinceStart = DateTime.Now - Process.GetCurrentProcess().StartTime;
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{lines} lines{(mixed ? " of every shape" : " of pipe")}: {clock.Elapsed.TotalMilliseconds:0} ms in the library, {sinceStart.TotalMilliseconds:0} ms since the process began, {bytes / lines} bytes per line, {estimate.TakeOff.Stocks.Sum(static stock => stock.Rolls)} rolls, {estimate.Findings.Count()} findings"));
+            $"{lines} lines{(mixed ? " of every shape" : " of pipe")}: {clock.Elapsed.TotalMilliseconds:0} ms in the library, {sinceStart.TotalMilliseconds:0} ms since the process began, {bytes / lines} bytes per line, {estimate.TakeOff.Stocks.Sum(static stock => stock.Rolls)} rolls, {estimate.Findings.Count} findings"));
         return 0;
     }
 }

@@ -49,7 +49,7 @@ internal static class SurveyScaling
     private static void WorkOut(Job job)
     {
         JobEstimate estimate = job.Estimate();
-        int findings = estimate.Findings.Count();
+        int findings = estimate.Findings.Count;
         GC.KeepAlive(estimate);
         ArgumentOutOfRangeException.ThrowIfZero(findings);
     }

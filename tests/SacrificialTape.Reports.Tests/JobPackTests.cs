@@ -164,7 +164,7 @@ public sealed class JobPackTests
     [Fact]
     public void Waivers_without_a_day_are_refused()
     {
-        Finding finding = Estimate.Findings.First();
+        Finding finding = Estimate.Findings[0];
         var waiver = new Waiver(finding.Rule.Id, finding.Subject, "reason", "A. Person", new DateOnly(2026, 5, 1));
 
         Assert.Contains("day", Assert.Throws<ArgumentException>(() => new JobPack(Estimate, new JobPackOptions { Waivers = [waiver] })).Message, StringComparison.Ordinal);
@@ -235,7 +235,7 @@ public sealed class JobPackTests
             new LabourRate(new Money(40, "EUR")),
             [.. new JobDocument(Estimate.Job).WorkByLine().Select(static work => work.Kind).Distinct().Select(static kind => new LabourNorm(kind, LabourMeasure.Pieces, Duration.FromHours(0.5)))]);
         var day = new DateOnly(2031, 5, 4);
-        Finding note = Estimate.Findings.First();
+        Finding note = Estimate.Findings[0];
         var job = new JobDocument(Estimate.Job, prices, [new JobNote("keys at <the> gate"), new JobNote("scaffold from axis 4", Estimate.Lines[0].Line.Tag)], [first]);
         var document = new EstimateDocument(job, day, job.WorkByLine(), [new Waiver(note.Rule.Id, note.Subject, "seen", "A. Person", day)]);
         var pack = new JobPack(document.Estimate(), JobPackOptions.Of(document));

@@ -37,7 +37,7 @@ public sealed class JobFiles
             Assert.Equal(one, other);
         }
 
-        Assert.Equal(here.Findings.Count(), there.Findings.Count());
+        Assert.Equal(here.Findings.Count, there.Findings.Count);
         Assert.Equal(here.RuleSetFingerprint, there.RuleSetFingerprint);
     });
 

@@ -14,7 +14,7 @@ public sealed class JobTests
         Near.Equal(
             Math.PI * ((0.0603 * 4.3215) + (0.1683 * 12.3456) + (1.219 * 2.5005) + (0.273 * 6)), estimate.Covered.SquareMeters + estimate.LeftClear.SquareMeters, 1e-12);
         Near.Equal((0.1005 * 0.0605) + (2 * Math.PI * 0.0465 * 0.0465 / 4), estimate.LeftClear.SquareMeters, 1e-12);
-        Assert.Equal(estimate.Lines.Sum(static line => line.Findings.Count) + estimate.GeneralFindings.Count, estimate.Findings.Count());
+        Assert.Equal(estimate.Lines.Sum(static line => line.Findings.Count) + estimate.GeneralFindings.Count, estimate.Findings.Count);
     }
 
     [Fact]

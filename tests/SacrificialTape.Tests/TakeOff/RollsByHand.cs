@@ -1,5 +1,3 @@
-using static SacrificialTape.Tests.Make;
-
 namespace SacrificialTape.Tests.TakeOff;
 
 /// <summary>Least rolls and ledgers small enough to be counted on paper.</summary>
