@@ -17,9 +17,19 @@ internal sealed partial class JobFormat
 
     private static readonly Dictionary<string, string> Sorts = new()
     {
-        ["lay"] = "lay", ["first"] = "lay", ["second"] = "lay", ["everySpan"] = "lay", ["spans"] = "lay",
-        ["surface"] = "surface", ["pipe"] = "surface", ["seams"] = "seam", ["laws"] = "lossLaw",
-        ["spots"] = "stayClear", ["bands"] = "stayClear", ["choices"] = "choices", ["stocks"] = "stock",
+        ["lay"] = "lay",
+        ["first"] = "lay",
+        ["second"] = "lay",
+        ["everySpan"] = "lay",
+        ["spans"] = "lay",
+        ["surface"] = "surface",
+        ["pipe"] = "surface",
+        ["seams"] = "seam",
+        ["laws"] = "lossLaw",
+        ["spots"] = "stayClear",
+        ["bands"] = "stayClear",
+        ["choices"] = "choices",
+        ["stocks"] = "stock",
     };
 
     private readonly JsonObject definitions = JsonNode.Parse(Repository.Read("docs/schemas/job-1.json"))!["$defs"]!.AsObject();
