@@ -63,7 +63,7 @@ public sealed record SolvedCutPlan
             return new(plain, plain.LeastRolls);
         }
 
-        var search = new PlanSearch(Demand.Of(asked, plain.Roll), plain, new Deadline(timeLimit, cancellation));
+        var search = new PlanSearch(Demand.Of(asked, plain.RollLength), plain, new Deadline(timeLimit, cancellation));
         search.Run();
         cancellation.ThrowIfCancellationRequested();
         CutPlan best = search.Patterns is { } patterns ? CutPlan.FromPatterns(asked, roll, shortestPiece, patterns) : plain;

@@ -22,6 +22,25 @@ public sealed class NormalDistribution
     }
 
     [Fact]
+    public void Lanes_agree_far_into_both_tails()
+    {
+        for (double z = -12; z <= 12; z += 0.0137)
+        {
+            Near.Equal(Normal.CDF(0, 1, z), NormalKernel.Below<FourLanes>(z).First, 0, absolute: 5e-15);
+            Near.Equal(Normal.CDF(0, 1, z), NormalKernel.Below<FourLanes>(z).First, 1e-7);
+        }
+
+        Assert.Equal(0, NormalKernel.Below<FourLanes>(-40).First);
+        Assert.Equal(1, NormalKernel.Below<FourLanes>(40).First);
+        foreach (double p in new[] { 1e-300, 1e-40, 1e-12, 1e-6, 0.001, 0.02, 0.0749, 0.0751, 0.3, 0.5, 0.77, 0.9249, 0.9251, 0.975, 0.999999 })
+        {
+            Near.Equal(NormalKernel.Quantile(p), NormalKernel.Quantile<FourLanes>(p).First, 1e-14, absolute: 1e-15);
+        }
+
+        Assert.All(new[] { 0, 1, -0.1, 1.1, double.NaN }, static p => Assert.Equal(double.NaN, NormalKernel.Quantile<FourLanes>(p).First));
+    }
+
+    [Fact]
     public void Quantile_agrees_and_turns_the_share_round()
     {
         foreach (double p in new[] { 1e-12, 1e-6, 0.001, 0.02, 0.1, 0.3, 0.5, 0.77, 0.9, 0.975, 0.999999 })
