@@ -224,6 +224,30 @@ public sealed class JobPackTests
         Assert.True(rows > 20);
     }
 
+    // They differ in the adhesive alone, which the text of a stock does not show.
+    [Fact]
+    public void Strips_that_read_alike_keep_their_own_names_in_the_cost()
+    {
+        StripStock Stock(double adhesiveUm) => new(
+            new Tape(new Foil(Length.FromMicrometers(100)), new Adhesive(Length.FromMicrometers(adhesiveUm))), Samples.Mm(100), Length.FromMeters(50));
+        (StripStock thin, StripStock thick) = (Stock(25), Stock(40));
+        SurveyLine Line(string tag, StripStock stock) => new(
+            tag, new RingLay(new StraightPipe(Samples.Mm(114.3), Length.FromMeters(1)), stock, Samples.Mm(15)), ZincExposure.FromCategory(CorrosivityCategory.C3), Samples.FifteenYears);
+        JobEstimate estimate = new Job("two strips", [Line("A", thin), Line("B", thick)], new TakeOffChoices(Samples.Mm(50), Length.FromMeters(1), Contingency.FromFraction(0))).Estimate();
+        CostPrices prices = new([new RollPrice(thin, new Money(50, "EUR")), new RollPrice(thick, new Money(70, "EUR"))], new LabourRate(new Money(40, "EUR")), []);
+
+        XElement cost = Table(Page(new JobPack(estimate, new JobPackOptions
+        {
+            Stocks = [new("thin", thin), new("thick", thick)],
+            Cost = new CostEstimate(estimate.TakeOff, estimate.Covered, [], prices),
+        }).ToHtml()), "First cost");
+
+        Assert.Equal(thin.ToString(), thick.ToString());
+        string[] named = [.. Column(cost, 1).Zip(Column(cost, 2), static (item, amount) => $"{item.Split(':')[0]} {amount}")];
+        Assert.Contains("thin 50.00 EUR", named);
+        Assert.Contains("thick 70.00 EUR", named);
+    }
+
     // Notes, names of strips, waivers, day and cost come from the file; the job is worked out once.
     [Fact]
     public void What_a_file_says_beside_the_estimate_reaches_the_pack()

@@ -28,7 +28,7 @@ internal static class CostSection
     }
 
     private static string Item(CostLine line, JobPack pack) =>
-        line.Kind == CostKind.Rolls && pack.Options.Stocks.FirstOrDefault(named => named.Stock.ToString() == line.Name) is { } named ? $"{named.Name}: {line.Name}" : line.Name;
+        line.Stock is { } stock && StripText.NameOf(stock, pack) is { } name ? $"{name}: {line.Name}" : line.Name;
 
     private static string Word(CostKind kind) => kind switch
     {

@@ -67,16 +67,7 @@ public sealed class MorrisScreening : Summary
     public override void Add(long firstRow, ReadOnlySpan<double> answers)
     {
         int stride = this.Inputs.Count + 1;
-        if (firstRow % stride != 0 || answers.Length % stride != 0)
-        {
-            throw new ArgumentException($"Rows of Morris paths come in paths of {stride}: begin and end with whole ones.", nameof(answers));
-        }
-
-        if (firstRow < 0 || firstRow > this.rows - answers.Length)
-        {
-            throw new ArgumentException($"The design '{this.Design}' has {this.rows} rows over these inputs.", nameof(answers));
-        }
-
+        CheckPlace("Morris paths come in paths", stride, this.Design, this.rows, firstRow, answers.Length);
         for (long path = firstRow / stride; !answers.IsEmpty; answers = answers[stride..], path++)
         {
             (int[] place, bool[] up) = this.Design.Path(path, this.Inputs.Count);

@@ -90,16 +90,7 @@ public sealed class SobolIndices : Summary
     public override void Add(long firstRow, ReadOnlySpan<double> answers)
     {
         int stride = this.Inputs.Count + 2;
-        if (firstRow % stride != 0 || answers.Length % stride != 0)
-        {
-            throw new ArgumentException($"Rows of Sobol indices come in points of {stride}: begin and end with whole ones.", nameof(answers));
-        }
-
-        if (firstRow < 0 || firstRow > this.rows - answers.Length)
-        {
-            throw new ArgumentException($"The design '{this.Design}' has {this.rows} rows over these inputs.", nameof(answers));
-        }
-
+        CheckPlace("Sobol indices come in points", stride, this.Design, this.rows, firstRow, answers.Length);
         for (long point = firstRow / stride; !answers.IsEmpty; answers = answers[stride..], point++)
         {
             this.Point(point, answers[..stride]);

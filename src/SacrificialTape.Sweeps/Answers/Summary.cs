@@ -104,6 +104,20 @@ public abstract class Summary
         }
     }
 
+    /// <summary>Rows that belong together come together, and none comes that the design does not have.</summary>
+    private protected static void CheckPlace(string groups, int stride, Design design, long designRows, long firstRow, int answers)
+    {
+        if (firstRow % stride != 0 || answers % stride != 0)
+        {
+            throw new ArgumentException($"Rows of {groups} of {stride}: begin and end with whole ones.", nameof(answers));
+        }
+
+        if (firstRow < 0 || firstRow > designRows - answers)
+        {
+            throw new ArgumentException($"The design '{design}' has {designRows} rows over these inputs.", nameof(answers));
+        }
+    }
+
     private protected static void WriteInputs(BinaryWriter writer, SweepInputs inputs)
     {
         writer.Write(inputs.Count);

@@ -116,7 +116,8 @@ public sealed record CostEstimate : IHasWorkings
         stock.Stock.ToString(),
         new Measure(stock.Rolls, TradeUnit.One),
         this.Prices.PriceOf(stock.Stock)!.PerRoll,
-        CostTiming.AtStart));
+        CostTiming.AtStart,
+        stock.Stock));
 
     private IEnumerable<CostLine> LabourLines<TSteps>(TSteps steps)
         where TSteps : struct, IStepRecorder
@@ -150,7 +151,8 @@ public sealed record CostEstimate : IHasWorkings
             "trim and offcuts of " + stock.Stock,
             new Measure(UnitConversions.Kilograms(stock.Stock.ZincMass(stock.Ledger.Trim + stock.Ledger.Offcut)), TradeUnit.Kilogram),
             waste.PerKilogram,
-            CostTiming.AtStart));
+            CostTiming.AtStart,
+            stock.Stock));
 
     private IEnumerable<CostLine> OwnLines() => this.Prices.Own.Select(static item => new CostLine(
         CostKind.Own, item.Name, new Measure(1, TradeUnit.One), item.Amount, item.Timing));

@@ -1,11 +1,12 @@
 using SacrificialTape.Quantities;
+using SacrificialTape.Tapes;
 
 namespace SacrificialTape.Costing;
 
 /// <summary>One line of an estimate: so much of something, at a price.</summary>
 public sealed record CostLine
 {
-    internal CostLine(CostKind kind, string name, Measure quantity, Money unitPrice, CostTiming timing)
+    internal CostLine(CostKind kind, string name, Measure quantity, Money unitPrice, CostTiming timing, StripStock? stock = null)
     {
         this.Kind = kind;
         this.Name = name;
@@ -13,6 +14,7 @@ public sealed record CostLine
         this.UnitPrice = unitPrice;
         this.Timing = timing;
         this.Amount = unitPrice.Times(quantity.Number);
+        this.Stock = stock;
     }
 
     /// <summary>What it is for.</summary>
@@ -29,6 +31,9 @@ public sealed record CostLine
 
     /// <summary>Quantity times price, not rounded.</summary>
     public Money Amount { get; }
+
+    /// <summary>The strip whose rolls or waste are paid; null for all else.</summary>
+    public StripStock? Stock { get; }
 
     /// <summary>When it is paid; a recurring amount is that of one time.</summary>
     public CostTiming Timing { get; }

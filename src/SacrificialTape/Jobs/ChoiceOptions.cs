@@ -55,19 +55,18 @@ public sealed record ChoiceOptions
         RuleSet? rules = null,
         IEnumerable<IOwnRule>? ownRules = null)
     {
-        ValueList<int> allPasses = passes.Listed();
         ArgumentNullException.ThrowIfNull(prices);
         ArgumentNullException.ThrowIfNull(takeOff);
-        this.Stocks = Several(stocks.Listed(), nameof(stocks));
-        this.lapsMm = new ValueList<StoredNumber>(Several(leastLaps.Listed(), nameof(leastLaps))
+        this.Stocks = Several(stocks, nameof(stocks));
+        this.lapsMm = new ValueList<StoredNumber>(Several(leastLaps, nameof(leastLaps))
             .Select(static lap => AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(lap), nameof(leastLaps)))
             .Order()
             .Select(static mm => new StoredNumber(mm))
             .Distinct());
-        this.Passes = new ValueList<int>(Several(allPasses, nameof(passes))
+        this.Passes = new ValueList<int>(Several(passes, nameof(passes))
             .Select(static count => (int)AcceptedRange.Between(1, 20, "passes").Check(count, nameof(passes)))
             .Order());
-        this.Makers = Several(makers.Listed(), nameof(makers));
+        this.Makers = Several(makers, nameof(makers));
         AcceptedRange.Between(1, MostTried, "combinations")
             .Check((double)this.Stocks.Count * this.lapsMm.Count * this.Passes.Count * this.Makers.Count, nameof(stocks));
         this.Prices = prices;
@@ -77,7 +76,7 @@ public sealed record ChoiceOptions
         this.RejectFrom = Enum.IsDefined(rejectFrom)
             ? rejectFrom
             : throw new ArgumentOutOfRangeException(nameof(rejectFrom), rejectFrom, "Not a severity known here.");
-        this.AcceptedRules = new ValueList<string>((acceptedRules?.Listed() ?? ValueList<string>.Empty).Order(StringComparer.Ordinal).Distinct());
+        this.AcceptedRules = new ValueList<string>((acceptedRules ?? []).Order(StringComparer.Ordinal).Distinct());
         this.JudgedBy = new LineRules(rules ?? RuleSet.Default, ownRules?.Listed(), nameof(ownRules));
         this.CheckMakers();
         this.CheckPrices();
@@ -141,11 +140,11 @@ public sealed record ChoiceOptions
         && !(finding.Severity < Severity.Stop && finding.Rule.Id is (RuleIds.RecalledRate or RuleIds.RecalledCategory))
         && !this.AcceptedRules.Contains(finding.Rule.Id, StringComparer.Ordinal);
 
-    private static ValueList<T> Several<T>(ValueList<T> given, string parameter)
+    private static ValueList<T> Several<T>(IEnumerable<T> given, string parameter)
     {
-        ArgumentNullException.ThrowIfNull(given, parameter);
-        return given.Count > 0
-            ? new ValueList<T>(given.Distinct())
+        ValueList<T> all = given.Listed(parameter);
+        return all.Count > 0
+            ? new ValueList<T>(all.Distinct())
             : throw new ArgumentException("There is nothing to choose from: state at least one.", parameter);
     }
 

@@ -65,7 +65,7 @@ public sealed record LineEstimate : IHasWorkings
     /// <summary>What the crew does, in order; where a finding stops the line, that and nothing else. Made anew on each call.</summary>
     public ValueList<CrewStep> CrewSteps => new(Jobs.CrewSteps.For(this.Line, this.Findings));
 
-    internal double StripUm => Sum(this.Line.Lay.Strips) + (this.Line.Welds is { } welds ? Sum(welds.Strips) : 0);
+    internal double StripUm => this.Line.Lay.Strips.TotalUm() + (this.Line.Welds?.Strips.TotalUm() ?? 0);
 
     /// <summary>
     /// The steps of surface, weld strips, lay, what stays clear, contact, life and paint, in this order. Each part begins
@@ -83,16 +83,5 @@ public sealed record LineEstimate : IHasWorkings
             this.Line.Lay.Surface, this.Line.Welds, this.Line.Lay, .. this.Line.Spots, this.Contact, this.ProvenContact, this.Life, this.Duplex,
         ];
         return parts.OfType<IHasWorkings>();
-    }
-
-    private static double Sum(ValueList<Strip> strips)
-    {
-        double sum = 0;
-        foreach (Strip strip in strips.AsSpan())
-        {
-            sum += (double)strip.LengthUm * strip.Count;
-        }
-
-        return sum;
     }
 }

@@ -21,7 +21,7 @@ public sealed record LineHazards
         Pressure? tensileStrength = null,
         VickersHardness? hardness = null)
     {
-        this.Present = new ValueList<SiteHazard>((present?.Listed() ?? ValueList<SiteHazard>.Empty).Distinct().Order());
+        this.Present = new ValueList<SiteHazard>((present ?? []).Distinct().Order());
         foreach (SiteHazard hazard in this.Present)
         {
             if (!Enum.IsDefined(hazard))

@@ -1,3 +1,4 @@
+using SacrificialTape.Quantities;
 using UnitsNet;
 
 namespace SacrificialTape.Wrapping;
@@ -10,12 +11,18 @@ public static class LayStrips
     public static Length StripLength(this ILay lay)
     {
         ArgumentNullException.ThrowIfNull(lay);
-        decimal micrometers = 0;
-        foreach (Strip strip in lay.Strips)
+        return Length.FromMicrometers(lay.Strips.TotalUm());
+    }
+
+    /// <summary>Whole micrometres, exact up to nine million kilometres.</summary>
+    internal static double TotalUm(this ValueList<Strip> strips)
+    {
+        double sum = 0;
+        foreach (Strip strip in strips.AsSpan())
         {
-            micrometers += (decimal)strip.LengthUm * strip.Count;
+            sum += (double)strip.LengthUm * strip.Count;
         }
 
-        return Length.FromMicrometers((double)micrometers);
+        return sum;
     }
 }
