@@ -7,7 +7,7 @@ namespace SacrificialTape.Tests.HouseRules;
 /// Tells a calculation from a stored value by its machine code: it does arithmetic, sums, calls a maths function, adds
 /// quantities, or calls a kernel, itself or through anything of the same assembly that it calls.
 /// </summary>
-internal sealed class CaseCalculations(Assembly assembly)
+internal sealed class Calculations(Assembly assembly)
 {
     // These turn a stored number into a quantity or a text; what they multiply by is a unit's factor.
     private static readonly Type[] UnitsOnly =

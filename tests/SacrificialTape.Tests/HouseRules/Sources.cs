@@ -25,6 +25,7 @@ public sealed class Sources
         ["Foil.LeastThickness"] = "nominal less the tolerance that the user stated",
         ["Strip.Lap"] = "what is left of a length when its other parts are counted",
         ["Strip.TotalLength"] = "length times count of like pieces",
+        ["LayStrips.StripLength"] = "lengths times counts of like pieces, added up",
         ["StripLedger.Offcut"] = "what is left when the other parts are counted; the workings of the take-off show it",
         ["FormReader.Measure"] = "a number that stands in a file; nothing is worked out",
         ["FormReader.Length"] = "a number that stands in a file, in another unit by an exact factor",
@@ -35,7 +36,7 @@ public sealed class Sources
         ["Fingerprint.Parse"] = "text that is checked and kept; nothing is worked out",
     };
 
-    private static readonly CaseCalculations Code = new(Library.Assembly);
+    private static readonly Calculations Code = new(Library.Assembly);
 
     [Fact]
     public void Every_public_calculation_names_its_source_or_shows_its_workings()
@@ -85,7 +86,7 @@ public sealed class Sources
     [Fact]
     public void The_check_tells_calculations_from_stored_values()
     {
-        var code = new CaseCalculations(typeof(Sources).Assembly);
+        var code = new Calculations(typeof(Sources).Assembly);
         Assert.Equal(["Careless.Doubled", "Careless.Halved", "Careless.Summed"], Unsourced(typeof(Careless), code).Order());
     }
 
@@ -139,7 +140,7 @@ public sealed class Sources
         });
     }
 
-    private static IEnumerable<string> Unsourced(Type type, CaseCalculations code)
+    private static IEnumerable<string> Unsourced(Type type, Calculations code)
     {
         if (type.IsEnum || typeof(IHasWorkings).IsAssignableFrom(type))
         {
@@ -149,14 +150,14 @@ public sealed class Sources
         const BindingFlags Public = BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
         IEnumerable<string> properties =
             from property in type.GetProperties(Public)
-            where CaseCalculations.IsNumber(property.PropertyType)
+            where Calculations.IsNumber(property.PropertyType)
             where !property.GetCustomAttributes<BasisOfAttribute>().Any()
             where property.GetMethod is { } get && code.Calculates(get)
             select type.Name + "." + property.Name;
         IEnumerable<string> methods =
             from method in type.GetMethods(Public)
             where !method.IsSpecialName && method.Name is not ("GetHashCode" or "CompareTo")
-            where CaseCalculations.IsNumber(method.ReturnType)
+            where Calculations.IsNumber(method.ReturnType)
             where !method.GetCustomAttributes<BasisOfAttribute>().Any()
             where code.Calculates(method)
             select type.Name + "." + method.Name;
