@@ -20,9 +20,6 @@ internal static class NoncentralTKernel
     // Of the weight at its peak: below, a term no longer shows.
     private const double LeastWeight = 1e-22;
 
-    /// <summary>P(T at most t).</summary>
-    internal static double Below(double t, double freedom, double shift) => MeanOfNormal(t, freedom, -shift);
-
     /// <summary>P(T above t), with its digits kept where it is small.</summary>
     internal static double Above(double t, double freedom, double shift) => MeanOfNormal(-t, freedom, shift);
 

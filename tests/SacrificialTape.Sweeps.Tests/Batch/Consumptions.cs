@@ -77,30 +77,47 @@ public sealed class Consumptions
         }
     }
 
-    [Theory]
-    [InlineData(0, 10, 780, 0.8)]
-    [InlineData(-1, 10, 780, 0.8)]
-    [InlineData(double.NaN, 10, 780, 0.8)]
-    [InlineData(double.PositiveInfinity, 10, 780, 0.8)]
-    [InlineData(1, 0, 780, 0.8)]
-    [InlineData(1, 10, 0, 0.8)]
-    [InlineData(1, 10, 830, 0.8)]
-    [InlineData(1, 10, 780, 0)]
-    [InlineData(1, 10, 780, 1.01)]
-    [InlineData(1, 10, 780, double.NaN)]
-    public void What_the_typed_form_refuses_is_not_a_number(double amperes, double other, double capacity, double usable)
+    // Each value in turn out of its range while the others are right, then each at its end.
+    [Fact]
+    public void What_the_typed_form_refuses_is_not_a_number_and_what_it_takes_is_one()
     {
-        double[] answer = new double[3];
-        ConsumptionRows.AnodeMass(amperes, other, capacity, usable, answer);
-        Assert.True(double.IsNaN(answer[0]));
-        ConsumptionRows.AnodeLife(other, capacity, usable, amperes, answer);
-        Assert.True(double.IsNaN(answer[0]));
-        if (capacity is > 0 and < 800)
+        double most = TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram;
+        Holds(static (x, answer) => ConsumptionRows.AnodeMass(x[0], x[1], x[2], x[3], answer), [1, 10, 780, 0.8], [double.MaxValue, 20, most, 1]);
+        Holds(static (x, answer) => ConsumptionRows.AnodeLife(x[0], x[1], x[2], x[3], answer), [10, 780, 0.8, 1], [20, most, 1, double.MaxValue]);
+        Holds(
+            static (x, answer) => ConsumptionRows.AnodeMassByConsumption(x[0], x[1], x[2], x[3], x[4], answer),
+            [1, 10, 10.7, 0.9, 0.8],
+            [double.MaxValue, 20, 20, 1, 1]);
+        Holds(
+            static (x, answer) => ConsumptionRows.AnodeLifeByConsumption(x[0], x[1], x[2], x[3], x[4], answer),
+            [10, 10.7, 0.9, 0.8, 1],
+            [20, 20, 1, 1, double.MaxValue]);
+
+        static void Holds(Action<double[], double[]> work, double[] right, double[] ends)
         {
-            ConsumptionRows.AnodeMassByConsumption(amperes, other, 10.7, 0.9, usable, answer);
-            Assert.True(double.IsNaN(answer[0]));
-            ConsumptionRows.AnodeLifeByConsumption(other, 10.7, usable, 1, amperes, answer);
-            Assert.True(double.IsNaN(answer[0]));
+            double[] answer = new double[3];
+            for (int i = 0; i < right.Length; i++)
+            {
+                foreach (double wrong in new[] { 0, -1, double.NaN, double.PositiveInfinity, double.NegativeInfinity })
+                {
+                    Assert.All(With(i, wrong), one => Assert.True(double.IsNaN(one), $"value {i + 1} as {wrong}"));
+                }
+
+                if (ends[i] == 1 || ends[i] == TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram)
+                {
+                    Assert.All(With(i, Math.BitIncrement(ends[i])), one => Assert.True(double.IsNaN(one), $"value {i + 1} just above {ends[i]}"));
+                }
+
+                Assert.All(With(i, ends[i]), one => Assert.True(one >= 0, $"value {i + 1} as {ends[i]}"));
+            }
+
+            double[] With(int at, double value)
+            {
+                double[] values = [.. right];
+                values[at] = value;
+                work(values, answer);
+                return answer;
+            }
         }
     }
 

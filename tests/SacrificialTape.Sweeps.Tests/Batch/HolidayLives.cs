@@ -135,6 +135,8 @@ public sealed class HolidayLives
     [InlineData(80, 0, 1, 0.01, 2, 0.8, 7140)]
     [InlineData(80, 1.1, 1, 0.01, 2, 0.8, 7140)]
     [InlineData(80, 0.8, -1, 0.01, 2, 0.8, 7140)]
+    [InlineData(80, 0.8, double.NaN, 0.01, 2, 0.8, 7140)]
+    [InlineData(80, 0.8, double.PositiveInfinity, 0.01, 2, 0.8, 7140)]
     [InlineData(80, 0.8, 1, -0.01, 2, 0.8, 7140)]
     [InlineData(80, 0.8, 1, double.NaN, 2, 0.8, 7140)]
     [InlineData(80, 0.8, 1, double.PositiveInfinity, 2, 0.8, 7140)]
@@ -155,6 +157,36 @@ public sealed class HolidayLives
             HolidayLifeRows.AtPracticalCapacity(foil, usable, feed, demand, 780, density, years);
             Assert.True(double.IsNaN(years[0]));
         }
+    }
+
+    [Theory]
+    [InlineData(5, 0.8, 1, 0.01, 7140)]
+    [InlineData(2000, 0.8, 1, 0.01, 7140)]
+    [InlineData(80, 1, 1, 0.01, 7140)]
+    [InlineData(80, 0.8, 1, 0.01, 6000)]
+    [InlineData(80, 0.8, 1, 0.01, 8000)]
+    [InlineData(80, 0.8, 0, 0.01, 7140)]
+    [InlineData(80, 0.8, 1, 0, 7140)]
+    [InlineData(80, 0.8, 1, double.MaxValue, 7140)]
+    [InlineData(80, 0.8, double.MaxValue, 0.01, 7140)]
+    public void The_ends_of_every_range_are_answered(double foil, double usable, double feed, double demand, double density)
+    {
+        double capacity = TheoreticalCapacity.Zinc.Capacity.AmpereHoursPerKilogram;
+        double taken = 8760 * 1e6 * feed * demand / (capacity * density);
+        double[] years = new double[1];
+        HolidayLifeRows.AtPracticalCapacity(foil, usable, feed, demand, capacity, density, years);
+        double expected = usable * foil / taken;
+        Assert.True(years[0] == expected || Math.Abs(years[0] - expected) <= 1e-15 * expected);
+
+        if (double.IsInfinity(taken))
+        {
+            return; // more current than a double holds a rate for: nothing lasts, and no root is sought
+        }
+
+        // Own corrosion of 2 um/a by the linear law beside it.
+        HolidayLifeRows.WithOwnCorrosion(foil, usable, feed, demand, 2, 1, density, years);
+        expected = usable * foil / (2 + taken);
+        Assert.True(years[0] == expected || Math.Abs(years[0] - expected) <= 1e-12 * expected);
     }
 
     [Fact]

@@ -125,6 +125,8 @@ public sealed class RemainingLives
         Near.Equal((m1 - m2) / 4, between.Rate!.Value.MicrometersPerYear, 1e-12);
         Near.Equal(52.2 / (10.8 / 4), between.Remaining(Um(20))!.Value.Years365, 1e-9);
         Assert.True(between.EarliestRemaining(Um(20)) < between.Remaining(Um(20)));
+        var even = new LossBetween(Statistics(80, 80, 80), Statistics(72, 72), Years(4), Share(0.95));
+        Assert.Equal((8, 8), (even.LeastLoss.Micrometers, even.MostLoss.Micrometers));
         Assert.Null(new LossBetween(Statistics(70, 71), Statistics(90, 91), Years(4), Share(0.95)).Remaining(Um(20)));
         Errors.Refused(static () => new LossBetween(Statistics(70, 71), Statistics(60, 61), Years(0), Share(0.95)), "between");
     }

@@ -117,6 +117,8 @@ public sealed class ThicknessReadings
         var tooFew = new RankLimit(Statistics(um[1..]), Share(coverage), Share(confidence));
         Assert.Null(tooFew.Value);
         Assert.Contains($"it takes {least}", tooFew.ToString(), StringComparison.Ordinal);
+        Assert.Equal(0, tooFew.Reached.Fraction);
+        Assert.Single(tooFew.ShowWorkings().Steps);
     }
 
     [Fact]
