@@ -45,7 +45,7 @@ public sealed record BareContact : IHasWorkings
     /// <exception cref="OverflowException">It takes more than 2,147,483,647 windows.</exception>
     [BasisOf(typeof(BareContactFormulas), nameof(BareContactFormulas.WindowsNeeded))]
     public int WindowsNeeded(BareRatio wanted) => checked((int)BareContactKernel.WindowsNeeded(
-        wanted.SquareCentimetersPerSquareMeter, this.coveredM2.Bare, this.Windows.WindowM2, default(NoSteps)));
+        wanted.SquareCentimetersPerSquareMeter, this.coveredM2.Bare, this.Windows.WindowM2));
 
     /// <summary>Holds the contact against the rules.</summary>
     /// <param name="rules">The rule set.</param>

@@ -21,15 +21,6 @@ internal static class BareContactKernel
     }
 
     /// <summary>n = ceil(q A / a).</summary>
-    internal static double WindowsNeeded<TSteps>(double ratioCm2PerM2, double coveredM2, double windowM2, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double windows = WithAllowance.Ceiling(ratioCm2PerM2 * coveredM2 / (windowM2 * 10_000));
-        if (TSteps.Records)
-        {
-            steps.Add(BareContactFormulas.WindowsNeeded, [ratioCm2PerM2, coveredM2, windowM2], windows);
-        }
-
-        return windows;
-    }
+    internal static double WindowsNeeded(double ratioCm2PerM2, double coveredM2, double windowM2) =>
+        WithAllowance.Ceiling(ratioCm2PerM2 * coveredM2 / (windowM2 * 10_000));
 }

@@ -79,5 +79,5 @@ public readonly struct ElectrodePotential : IEquatable<ElectrodePotential>
 
     private double In(ReferenceElectrode other) => other == this.Reference
         ? this.Volts
-        : GalvanicKernel.OtherReference(this.Volts, this.reference, other, default(NoSteps));
+        : GalvanicKernel.OtherReference(this.Volts, this.reference, other);
 }

@@ -19,7 +19,7 @@ public static class FaradayLaw
     {
         (double molar, double usual) = GalvanicTables.Metal(metal);
         return CorrosionRate.FromMicrometersPerYear(GalvanicKernel.Recession(
-            CheckCurrent(current), molar, CheckDensity(density, usual), default(NoSteps)));
+            CheckCurrent(current), molar, CheckDensity(density, usual)));
     }
 
     /// <summary>The mass that goes at a current density.</summary>
@@ -28,7 +28,7 @@ public static class FaradayLaw
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     [BasisOf(typeof(GalvanicFormulas), nameof(GalvanicFormulas.MassLoss))]
     public static MassLossRate MassLoss(ElectricCurrentDensity current, Metal metal) => MassLossRate.FromGramsPerSquareMeterYear(
-        GalvanicKernel.MassLoss(CheckCurrent(current), GalvanicTables.Metal(metal).GramPerMole, default(NoSteps)));
+        GalvanicKernel.MassLoss(CheckCurrent(current), GalvanicTables.Metal(metal).GramPerMole));
 
     /// <summary>The anodic current density behind a rate of recession.</summary>
     /// <param name="rate">The rate.</param>
@@ -40,7 +40,7 @@ public static class FaradayLaw
     {
         (double molar, double usual) = GalvanicTables.Metal(metal);
         return ElectricCurrentDensity.FromAmperesPerSquareMeter(GalvanicKernel.CurrentOfRecession(
-            rate.MicrometersPerYear, molar, CheckDensity(density, usual), default(NoSteps)));
+            rate.MicrometersPerYear, molar, CheckDensity(density, usual)));
     }
 
     private static double CheckCurrent(ElectricCurrentDensity current) =>

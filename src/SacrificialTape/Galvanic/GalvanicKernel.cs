@@ -39,17 +39,8 @@ internal static class GalvanicKernel
     }
 
     /// <summary>um/a from A/m2: 1e6 x 31 536 000 s x i M / (1000 n F rho).</summary>
-    internal static double Recession<TSteps>(double amperesPerM2, double gramPerMole, double kilogramsPerM3, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double rate = 31_536_000_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3);
-        if (TSteps.Records)
-        {
-            steps.Add(GalvanicFormulas.Recession, [amperesPerM2, gramPerMole, GalvanicTables.FaradayCoulombPerMole, kilogramsPerM3], rate);
-        }
-
-        return rate;
-    }
+    internal static double Recession(double amperesPerM2, double gramPerMole, double kilogramsPerM3) =>
+        31_536_000_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3);
 
     /// <summary>The same in lanes; not a number where the current is not finite or below zero, or the density not above zero.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -60,17 +51,8 @@ internal static class GalvanicKernel
             double.NaN);
 
     /// <summary>g/(m2.a) from A/m2.</summary>
-    internal static double MassLoss<TSteps>(double amperesPerM2, double gramPerMole, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double rate = 31_536_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole);
-        if (TSteps.Records)
-        {
-            steps.Add(GalvanicFormulas.MassLoss, [amperesPerM2, gramPerMole, GalvanicTables.FaradayCoulombPerMole], rate);
-        }
-
-        return rate;
-    }
+    internal static double MassLoss(double amperesPerM2, double gramPerMole) =>
+        31_536_000 * amperesPerM2 * gramPerMole / (2 * GalvanicTables.FaradayCoulombPerMole);
 
     /// <summary>The same in lanes; not a number where the current is not finite or below zero.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -81,33 +63,13 @@ internal static class GalvanicKernel
             double.NaN);
 
     /// <summary>The inverse of recession, um/a to A/m2.</summary>
-    internal static double CurrentOfRecession<TSteps>(double micrometersPerYear, double gramPerMole, double kilogramsPerM3, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double current = micrometersPerYear * 2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3 / (31_536_000_000 * gramPerMole);
-        if (TSteps.Records)
-        {
-            steps.Add(GalvanicFormulas.CurrentOfRecession, [micrometersPerYear, GalvanicTables.FaradayCoulombPerMole, kilogramsPerM3, gramPerMole], current);
-        }
-
-        return current;
-    }
+    internal static double CurrentOfRecession(double micrometersPerYear, double gramPerMole, double kilogramsPerM3) =>
+        micrometersPerYear * 2 * GalvanicTables.FaradayCoulombPerMole * kilogramsPerM3 / (31_536_000_000 * gramPerMole);
 
     internal static double Shift(ReferenceElectrode from, ReferenceElectrode to) =>
         GalvanicTables.OffsetFromCopperSulfate(to) - GalvanicTables.OffsetFromCopperSulfate(from);
 
-    internal static double OtherReference<TSteps>(double volts, ReferenceElectrode from, ReferenceElectrode to, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double shift = Shift(from, to);
-        double other = volts + shift;
-        if (TSteps.Records)
-        {
-            steps.Add(GalvanicFormulas.OtherReference, [volts, shift], other);
-        }
-
-        return other;
-    }
+    internal static double OtherReference(double volts, ReferenceElectrode from, ReferenceElectrode to) => volts + Shift(from, to);
 
     /// <summary>E - E_zinc, V.</summary>
     internal static double DrivingVoltage<TSteps>(double structureV, double zincV, TSteps steps)

@@ -15,6 +15,6 @@ public static class PerforationLimit
     public static Length Of(Foil foil, Utilisation usable)
     {
         ArgumentNullException.ThrowIfNull(foil);
-        return Length.FromMicrometers(RemainingLifeKernel.PerforationLimitUm(usable.Fraction, foil.ThicknessMm * 1000, default(NoSteps)));
+        return Length.FromMicrometers(RemainingLifeKernel.PerforationLimitUm(usable.Fraction, foil.ThicknessMm * 1000));
     }
 }

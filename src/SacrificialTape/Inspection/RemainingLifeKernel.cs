@@ -52,17 +52,7 @@ internal static class RemainingLifeKernel
         return years;
     }
 
-    internal static double PerforationLimitUm<TSteps>(double usable, double foilUm, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double limit = (1 - usable) * foilUm;
-        if (TSteps.Records)
-        {
-            steps.Add(RemainingLifeFormulas.PerforationLimit, [usable, foilUm], limit);
-        }
-
-        return limit;
-    }
+    internal static double PerforationLimitUm(double usable, double foilUm) => (1 - usable) * foilUm;
 
     /// <summary>t s / sqrt(n), two-sided.</summary>
     internal static double HalfWidthUm<TSteps>(double confidence, double deviationUm, int count, TSteps steps)

@@ -27,7 +27,7 @@ public sealed record LinearLoss : ILossLaw
     /// <inheritdoc/>
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.LinearLoss))]
     public Length Loss(CorrosionRate firstYear, Duration time) => Length.FromMicrometers(
-        LossKernel.LinearLossUm(firstYear.MicrometersPerYear, LossArguments.Years(time), default(NoSteps)));
+        LossKernel.LinearLossUm(firstYear.MicrometersPerYear, LossArguments.Years(time)));
 
     /// <inheritdoc/>
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.LinearTime))]

@@ -8,17 +8,7 @@ namespace SacrificialTape.ServiceLife;
 internal static class LossKernel
 {
     /// <summary>D = r t.</summary>
-    internal static double LinearLossUm<TSteps>(double rate, double years, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double loss = rate * years;
-        if (TSteps.Records)
-        {
-            steps.Add(LossFormulas.LinearLoss, [rate, years], loss);
-        }
-
-        return loss;
-    }
+    internal static double LinearLossUm(double rate, double years) => rate * years;
 
     /// <summary>The same in lanes; not a number where rate or time is not finite or below zero.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -56,27 +46,9 @@ internal static class LossKernel
         TLanes.Where(Countable(zincUm) & Countable(rate), FirstYears(zincUm, rate), double.NaN);
 
     /// <summary>D = r t^b up to 20 years, r [20^b + b 20^(b-1) (t - 20)] beyond.</summary>
-    internal static double PowerLossUm<TSteps>(double rate, double years, in PowerLawTerms law, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        bool beyond = years > PowerLawTerms.KneeYears;
-        double loss = rate * (beyond
-            ? law.AtKnee + (law.SlopeAfter * (years - PowerLawTerms.KneeYears))
-            : Math.Pow(years, law.Exponent));
-        if (TSteps.Records)
-        {
-            if (beyond)
-            {
-                steps.Add(LossFormulas.TangentLoss, [rate, law.Exponent, PowerLawTerms.KneeYears, years], loss);
-            }
-            else
-            {
-                steps.Add(LossFormulas.PowerLoss, [rate, years, law.Exponent], loss);
-            }
-        }
-
-        return loss;
-    }
+    internal static double PowerLossUm(double rate, double years, in PowerLawTerms law) => rate * (years > PowerLawTerms.KneeYears
+        ? law.AtKnee + (law.SlopeAfter * (years - PowerLawTerms.KneeYears))
+        : Math.Pow(years, law.Exponent));
 
     /// <summary>
     /// The same in lanes, the power as the exponential of b ln t. Not a number where rate or time is not finite or below zero, or

@@ -82,7 +82,7 @@ public sealed record PowerLawLoss : ILossLaw
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.PowerLoss))]
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.TangentLoss))]
     public Length Loss(CorrosionRate firstYear, Duration time) => Length.FromMicrometers(LossKernel.PowerLossUm(
-        firstYear.MicrometersPerYear, LossArguments.Years(time), this.terms, default(NoSteps)));
+        firstYear.MicrometersPerYear, LossArguments.Years(time), this.terms));
 
     /// <inheritdoc/>
     [BasisOf(typeof(LossFormulas), nameof(LossFormulas.PowerTime))]

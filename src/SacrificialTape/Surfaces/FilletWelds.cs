@@ -35,7 +35,7 @@ public sealed record FilletWelds : WeldSeam
 
     /// <summary>Width of the weld's face, taken as flat: what the strip has to cross before it reaches plate.</summary>
     [BasisOf(typeof(WeldFormulas), nameof(WeldFormulas.FilletFace))]
-    public Length Face => Length.FromMillimeters(WeldKernel.FilletFaceMm(this.legMm.Bare, default(NoSteps)));
+    public Length Face => Length.FromMillimeters(WeldKernel.FilletFaceMm(this.legMm.Bare));
 
     /// <inheritdoc/>
     public override bool Closed => false;

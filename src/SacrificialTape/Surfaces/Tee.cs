@@ -67,12 +67,12 @@ public sealed record Tee : Surface
     /// <summary>The branch over the ridge of the run, from saddle to end: its shortest side, which a rule reads.</summary>
     [BasisOf(typeof(TeeFormulas), nameof(TeeFormulas.ShortSide))]
     public Length BranchShortSide => Length.FromMillimeters(
-        TeeKernel.ShortSideMm(this.RunMm, this.branchCentreToEndMm.Bare, default(NoSteps)));
+        TeeKernel.ShortSideMm(this.RunMm, this.branchCentreToEndMm.Bare));
 
     /// <summary>The branch down the flank of the run, from saddle to end: its longest side.</summary>
     [BasisOf(typeof(TeeFormulas), nameof(TeeFormulas.LongSide))]
     public Length BranchLongSide => Length.FromMillimeters(
-        TeeKernel.LongSideMm(this.RunMm, this.BranchMm, this.branchCentreToEndMm.Bare, default(NoSteps)));
+        TeeKernel.LongSideMm(this.RunMm, this.BranchMm, this.branchCentreToEndMm.Bare));
 
     /// <inheritdoc/>
     [BasisOf(typeof(TeeFormulas), nameof(TeeFormulas.Area))]

@@ -48,28 +48,9 @@ internal static class TeeKernel
     }
 
     /// <summary>Where the branch is shortest: over the ridge of the run.</summary>
-    internal static double ShortSideMm<TSteps>(double runMm, double branchCentreToEndMm, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double side = branchCentreToEndMm - (runMm / 2);
-        if (TSteps.Records)
-        {
-            steps.Add(TeeFormulas.ShortSide, [branchCentreToEndMm, runMm], side);
-        }
-
-        return side;
-    }
+    internal static double ShortSideMm(double runMm, double branchCentreToEndMm) => branchCentreToEndMm - (runMm / 2);
 
     /// <summary>Where the branch is longest: down the flank of the run.</summary>
-    internal static double LongSideMm<TSteps>(double runMm, double branchMm, double branchCentreToEndMm, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double side = branchCentreToEndMm - (Math.Sqrt((runMm - branchMm) * (runMm + branchMm)) / 2);
-        if (TSteps.Records)
-        {
-            steps.Add(TeeFormulas.LongSide, [branchCentreToEndMm, runMm, branchMm], side);
-        }
-
-        return side;
-    }
+    internal static double LongSideMm(double runMm, double branchMm, double branchCentreToEndMm) =>
+        branchCentreToEndMm - (Math.Sqrt((runMm - branchMm) * (runMm + branchMm)) / 2);
 }

@@ -48,17 +48,7 @@ internal static class WeldKernel
         return course;
     }
 
-    internal static double FilletFaceMm<TSteps>(double legMm, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double face = legMm * Math.Sqrt(2);
-        if (TSteps.Records)
-        {
-            steps.Add(WeldFormulas.FilletFace, [legMm], face);
-        }
-
-        return face;
-    }
+    internal static double FilletFaceMm(double legMm) => legMm * Math.Sqrt(2);
 
     // ds / (r dt) along the saddle line. On the flank of an equal tee both terms under the fraction vanish: the line
     // turns a corner there, and its slope tends to one.

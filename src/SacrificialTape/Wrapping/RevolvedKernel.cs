@@ -137,17 +137,8 @@ internal static class RevolvedKernel
         return most;
     }
 
-    internal static double WidestForPuckerMm<TSteps>(double strain, double perSquareMeter, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double width = 4000 * Math.Asin(Math.Sqrt(strain / 2)) / Math.Sqrt(perSquareMeter);
-        if (TSteps.Records)
-        {
-            steps.Add(RevolvedFormulas.WidestForPucker, [strain, perSquareMeter], width);
-        }
-
-        return width;
-    }
+    internal static double WidestForPuckerMm(double strain, double perSquareMeter) =>
+        4000 * Math.Asin(Math.Sqrt(strain / 2)) / Math.Sqrt(perSquareMeter);
 
     /// <summary>A strip of a lay; what is trimmed cannot be more than what its cover leaves.</summary>
     internal static Strip Cut(in RevolvedInput input, double lengthMm, int count, StripPurpose purpose, bool maySplice, double coverMm, double trimMm) =>

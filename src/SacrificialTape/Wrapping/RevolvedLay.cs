@@ -127,6 +127,6 @@ public abstract record RevolvedLay : ILay
         double curvature = meridian.MostCurvatureTo(meridian.LengthMm);
         return curvature == 0
             ? null
-            : Length.FromMillimeters(RevolvedKernel.WidestForPuckerMm(pucker.Fraction, curvature * 1e6, default(NoSteps)));
+            : Length.FromMillimeters(RevolvedKernel.WidestForPuckerMm(pucker.Fraction, curvature * 1e6));
     }
 }

@@ -41,7 +41,7 @@ public static class WeldStrips
     {
         ArgumentNullException.ThrowIfNull(stock);
         double weld = AcceptedRange.AtLeast(0, "mm").Check(UnitConversions.Millimeters(face), nameof(face));
-        return Length.FromMillimeters(WeldStripKernel.ReachMm(stock.WidthMm, weld, default(NoSteps)));
+        return Length.FromMillimeters(WeldStripKernel.ReachMm(stock.WidthMm, weld));
     }
 
     /// <summary>Whether the strip is wide enough for the weld.</summary>

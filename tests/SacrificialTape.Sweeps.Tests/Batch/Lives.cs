@@ -36,7 +36,7 @@ public sealed class Lives
         var law = new PowerLawTerms(exponent);
         for (int i = 0; i < losses.Length; i++)
         {
-            double expected = LossKernel.PowerLossUm(rates[i], times[i], law, default(NoSteps));
+            double expected = LossKernel.PowerLossUm(rates[i], times[i], law);
             Ulps.AtMost(Allowed(times[i]), expected, losses[i], $"{times[i]} a at {rates[i]} um/a, b = {exponent}");
         }
     }
@@ -49,7 +49,7 @@ public sealed class Lives
         LifeRows.Linear(zinc, rates, answers);
         Assert.All(Enumerable.Range(0, zinc.Length), i => Assert.Equal(LossKernel.LinearYears(zinc[i], rates[i], default(NoSteps)), answers[i]));
         LossRows.Linear(rates, zinc, answers);
-        Assert.All(Enumerable.Range(0, zinc.Length), i => Assert.Equal(LossKernel.LinearLossUm(rates[i], zinc[i], default(NoSteps)), answers[i]));
+        Assert.All(Enumerable.Range(0, zinc.Length), i => Assert.Equal(LossKernel.LinearLossUm(rates[i], zinc[i]), answers[i]));
     }
 
     [Property(MaxTest = 1000)]

@@ -316,8 +316,8 @@ public sealed partial class ShownWorkings
         Assert.False(Recomputation.Agrees(wrong, Recomputation.Of(wrong)));
     }
 
-    // One that comes to this list has lost its steps; one that leaves it is shown now.
-    private static readonly string[] NamedOnly =
+    // One that comes to this list has lost its steps; one that leaves it is shown now. FormulasOfAnswers holds each to its member.
+    internal static readonly string[] NamedOnly =
     [
         "bend.long-radius", "bend.short-radius", "clear.covered-area", "clear.spot-share", "contact.windows-needed",
         "design.layers", "dose.sulfur-deposition", "foil.smallest-bending-radius", "galvanic.anode-number",

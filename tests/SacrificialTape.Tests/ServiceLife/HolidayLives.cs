@@ -83,6 +83,15 @@ public sealed class HolidayLives
     }
 
     [Fact]
+    public void Without_a_demand_zinc_lasts_for_ever_or_as_long_as_its_own_corrosion_lets_it()
+    {
+        HolidayLife practical = new(new Foil(Mm(0.1)), ZincFeed.BesideMargin(Mm(5), Mm(7)), Demand(0), new DemandAtPracticalCapacity(PracticalCapacity.IsoBuried), Usable);
+        Assert.True(practical.Earliest.IsUnlimited);
+        HolidayLife apart = Life(new LossCase(2, 1, 1), LinearLoss.Law, 0, 5);
+        Near.Equal(Usable.Fraction * 100 / 2, apart.Earliest.Duration.Years365, 1e-13);
+    }
+
+    [Fact]
     public void Five_millimetres_of_bare_steel_end_a_thin_foil_in_a_few_years()
     {
         // C3, bare 5 mm beside 7 mm of zinc, 80 um foil: the rule of every tape end on bare steel rests on this.

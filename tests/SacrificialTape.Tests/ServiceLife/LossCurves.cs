@@ -201,6 +201,14 @@ public sealed class LossCurves
     }
 
     [Fact]
+    public void A_straight_curve_that_stops_keeps_at_its_last_point_the_slope_that_leads_there()
+    {
+        MeasuredLoss law = Measured([(1, 2), (5, 8), (10, 13)], CurveInterpolation.Linear, CurveEnd.Refuse);
+        Assert.Equal(1, law.RateAt(law.FirstYear, Duration.FromYears365(10)).MicrometersPerYear);
+        Assert.Equal(10, law.TimeToLoss(law.FirstYear, Length.FromMicrometers(13)).Duration.Years365);
+    }
+
+    [Fact]
     public void Laws_of_the_same_making_are_equal()
     {
         static PiecewiseLoss Soil(double later) => new(
