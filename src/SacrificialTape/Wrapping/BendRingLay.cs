@@ -43,7 +43,7 @@ public sealed record BendRingLay : ILay, IPlacedStrips
         this.Stock = stock;
         this.Choices = choices ?? LayChoices.Default;
         this.askedLapMm = new StoredNumber(AcceptedLap.Mm(stock, leastLap, nameof(leastLap)));
-        double widest = WidestMm(bend, 1, 1, default(NoSteps));
+        double widest = WidestMm(bend, 1, 1);
         AcceptedRange.Inside(0, widest * (1 - WithAllowance.RelativeAllowance), "mm").Noting("wider strips fold on this bend").Check(stock.WidthMm, nameof(stock));
         Solution solved = this.Solve(default(NoSteps));
         this.Rings = StripCount.Whole(solved.Rings, stock.WidthMm, this.askedLapMm.Bare);
@@ -122,7 +122,7 @@ public sealed record BendRingLay : ILay, IPlacedStrips
     public static Length WidestStrip(Bend bend, EdgeStrain pucker, EdgeStrain stretch)
     {
         ArgumentNullException.ThrowIfNull(bend);
-        return Length.FromMillimeters(WidestMm(bend, pucker.Fraction, stretch.Fraction, default(NoSteps)));
+        return Length.FromMillimeters(WidestMm(bend, pucker.Fraction, stretch.Fraction));
     }
 
     /// <inheritdoc/>
@@ -159,13 +159,12 @@ public sealed record BendRingLay : ILay, IPlacedStrips
     /// <summary>The description.</summary>
     public override string ToString() => this.Description;
 
-    private static double WidestMm<TSteps>(Bend bend, double pucker, double stretch, TSteps steps)
-        where TSteps : struct, IStepRecorder
+    private static double WidestMm(Bend bend, double pucker, double stretch)
     {
         double tube = bend.DiameterMm / 2;
         return Math.Min(
-            StrainKernel.WidestForPuckerMm(tube, bend.RadiusMm, pucker, steps),
-            StrainKernel.WidestForStretchMm(tube, bend.RadiusMm, stretch, steps));
+            StrainKernel.WidestForPuckerMm(tube, bend.RadiusMm, pucker),
+            StrainKernel.WidestForStretchMm(tube, bend.RadiusMm, stretch));
     }
 
     private Solution Solve<TSteps>(TSteps steps)

@@ -36,27 +36,9 @@ internal static class StrainKernel
         return strain;
     }
 
-    internal static double WidestForPuckerMm<TSteps>(double tubeMm, double bendMm, double strain, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double width = 4 * Math.Sqrt(tubeMm * (bendMm + tubeMm)) * Math.Asin(Math.Sqrt(strain / 2));
-        if (TSteps.Records)
-        {
-            steps.Add(StrainFormulas.WidestForPucker, [tubeMm, bendMm, strain], width);
-        }
+    internal static double WidestForPuckerMm(double tubeMm, double bendMm, double strain) =>
+        4 * Math.Sqrt(tubeMm * (bendMm + tubeMm)) * Math.Asin(Math.Sqrt(strain / 2));
 
-        return width;
-    }
-
-    internal static double WidestForStretchMm<TSteps>(double tubeMm, double bendMm, double strain, TSteps steps)
-        where TSteps : struct, IStepRecorder
-    {
-        double width = 4 * Math.Sqrt(tubeMm * (bendMm - tubeMm)) * Math.Asinh(Math.Sqrt(strain / 2));
-        if (TSteps.Records)
-        {
-            steps.Add(StrainFormulas.WidestForStretch, [tubeMm, bendMm, strain], width);
-        }
-
-        return width;
-    }
+    internal static double WidestForStretchMm(double tubeMm, double bendMm, double strain) =>
+        4 * Math.Sqrt(tubeMm * (bendMm - tubeMm)) * Math.Asinh(Math.Sqrt(strain / 2));
 }

@@ -86,6 +86,7 @@ public sealed partial class ShownWorkings
             Workings shown = new SacrificialTape.Jobs.WeldWork([seam], Stock(), Mm(20)).ShowWorkings();
             Assert.All(shown.Steps, static step => Assert.True(Recomputation.Agrees(step, Recomputation.Of(step)), step.ToString()));
             Assert.Equal(seam is FilletWelds, shown.Steps.Count == 0);
+            Assert.Equal(seam is SaddleWelds, shown.Steps.Any(static step => step.Formula.Id == "tee.modulus"));
             foreach (WorkingStep step in shown.Steps)
             {
                 Seen[step.Formula.Id] = true;

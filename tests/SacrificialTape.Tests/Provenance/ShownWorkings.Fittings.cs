@@ -40,6 +40,7 @@ public sealed partial class ShownWorkings
         ];
         Assert.All(surfaces, static surface => Ends(Checked(surface), surface.Area.SquareMeters));
         Assert.All(surfaces.OfType<Head>(), static head => Ends(Checked(head), head.DishArea.SquareMeters));
+        Near.Equal(Math.Max(1, small) / large, Checked(surfaces[2])["k"], 1e-12);
         Ends(Checked(FlangeSize.Class150(PipeSize.FromNps("4"))), 23.9 - 1.6);
         var torisphere = TorisphericalHead.Korbbogen(Mm(large), Mm(large / 100), Mm(given.LapMm));
         Near.Equal(torisphere.Depth.Millimeters, Checked(torisphere)["h_o"], 1e-12);
