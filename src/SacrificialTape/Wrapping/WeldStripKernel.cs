@@ -1,5 +1,3 @@
-using SacrificialTape.Provenance;
-
 namespace SacrificialTape.Wrapping;
 
 /// <summary>A strip centred on a weld, in doubles (mm).</summary>

@@ -37,7 +37,7 @@ public sealed class FacesByHand
         var lay = new PanelLay(panel, Stock(100), PanelDirection.AlongWidth, Mm(10));
         Strip strip = Assert.Single(lay.Strips);
         Assert.Equal([1000, 540, 460], new[] { strip.Length, strip.Cover, strip.Trim }.Select(static one => Math.Round(one.Millimeters, 3)));
-        Measure average = lay.ShowWorkings().Steps.Single(static step => step.Formula.Id == "face.average").Result;
+        Measure average = lay.ShowWorkings().Steps.Single(static step => step.Formula.Id == "face.layers-on-average").Result;
         Near.Equal(1, average.Number, 1e-14);
         Near.Equal(1, lay.LayersOnAverage.Ratio, 1e-14);
     }
