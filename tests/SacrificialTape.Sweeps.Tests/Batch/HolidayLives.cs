@@ -180,7 +180,7 @@ public sealed class HolidayLives
 
         if (double.IsInfinity(taken))
         {
-            return; // more current than a double holds a rate for: nothing lasts, and no root is sought
+            return; // the rate overflows: a root is sought among infinities, and the row is not a number
         }
 
         // Own corrosion of 2 um/a by the linear law beside it.
