@@ -121,7 +121,8 @@ internal static class SkylineKernel
         }
     }
 
-    private static double Missed(double[] toSteel, List<NetLink> links, double[] currents, double[] voltages)
+    /// <summary>Largest missed current over the sum of the currents.</summary>
+    internal static double Missed(double[] toSteel, List<NetLink> links, double[] currents, double[] voltages)
     {
         double[] left = [.. currents];
         for (int i = 0; i < left.Length; i++)
@@ -140,7 +141,8 @@ internal static class SkylineKernel
         return all == 0 ? 0 : left.Max(Math.Abs) / all;
     }
 
-    private static int[][] Neighbours(int count, List<NetLink> links)
+    /// <summary>The other ends of the links of each node, each once.</summary>
+    internal static int[][] Neighbours(int count, List<NetLink> links)
     {
         var lists = new List<int>[count];
         for (int i = 0; i < count; i++)
@@ -157,8 +159,11 @@ internal static class SkylineKernel
         return [.. lists.Select(static list => list.Distinct().ToArray())];
     }
 
-    // Level by level from a node at the rim, those with few neighbours first; then back to front (Cuthill and McKee).
-    private static int[] Renumbered(int count, int[][] neighbours)
+    /// <summary>
+    /// The new place of each node: level by level from a node at the rim, those with few neighbours first; then back to front
+    /// (Cuthill and McKee).
+    /// </summary>
+    internal static int[] Renumbered(int count, int[][] neighbours)
     {
         var place = new int[count];
         var seen = new bool[count];

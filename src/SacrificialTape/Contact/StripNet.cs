@@ -35,7 +35,6 @@ internal sealed class StripNet
             this.JoinLaps(pieces, jointOhmCm2);
         }
 
-
         this.JoinSteel(pieces, layout, strips, sheetOhm, jointOhmCm2);
     }
 

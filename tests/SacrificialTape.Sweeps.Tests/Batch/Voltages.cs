@@ -46,4 +46,26 @@ public sealed class Voltages
         ContactVoltageRows.Lost(foil, ohm, demand, served, adhesive, contact, length, width, lost);
         Assert.True(double.IsNaN(lost[0]));
     }
+
+    // Each value in turn at the end of its range, and one bit beyond.
+    [Theory]
+    [InlineData(0, 10_000)]
+    [InlineData(1, 1)]
+    [InlineData(2, 0, true)]
+    [InlineData(2, double.MaxValue)]
+    [InlineData(3, 1e6)]
+    [InlineData(4, double.MaxValue)]
+    [InlineData(6, 1e9)]
+    [InlineData(7, 10_000)]
+    public void The_end_of_a_range_is_taken_and_what_lies_beyond_is_not(int which, double end, bool low = false)
+    {
+        double[] x = [80, 5.9e-8, 0.01, 1, 10, 10, 1000, 100];
+        double[] lost = new double[1];
+        x[which] = end;
+        ContactVoltageRows.Lost(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], lost);
+        Assert.False(double.IsNaN(lost[0]));
+        x[which] = low ? Math.BitDecrement(end) : Math.BitIncrement(end);
+        ContactVoltageRows.Lost(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], lost);
+        Assert.True(double.IsNaN(lost[0]));
+    }
 }
