@@ -36,6 +36,7 @@ internal static class FarthestKernel
         }
 
         var open = new PriorityQueue<Cell, double>();
+        double[] lower = new double[all.Count];
         Farthest best = new(-1, -1, 0, 0, 0, 0, 1);
         Push(new Cell(length / 2, girth / 2, length / 2, girth / 2, [.. all]));
         while (open.TryPeek(out Cell cell, out double minusMost))
@@ -61,16 +62,13 @@ internal static class FarthestKernel
         void Push(Cell cell)
         {
             double corner = Math.Sqrt((cell.HalfX * cell.HalfX) + (cell.HalfY * cell.HalfY));
-            Span<double> lower = cell.Targets.Length <= 512 ? stackalloc double[cell.Targets.Length] : new double[cell.Targets.Length];
             double nearest = double.MaxValue;
-            double nearestFlat = double.MaxValue;
             Farthest here = default;
             for (int i = 0; i < cell.Targets.Length; i++)
             {
                 (double dx, double dy) = cell.Targets[i].From(cell.X, cell.Y);
                 double flat = Math.Sqrt((dx * dx) + (dy * dy));
                 lower[i] = surface.IsBend ? Math.Abs(dy) : flat;
-                nearestFlat = Math.Min(nearestFlat, flat);
                 double factor = surface.MeanSquareFactor(cell.Y, cell.Y - dy);
                 double distance = DistanceMm(dx, factor, dy, default(NoSteps));
                 if (distance < nearest)

@@ -7,9 +7,11 @@ namespace SacrificialTape.Tests.Contact;
 /// The least bare area in a rectangle that slides: where all sides lie on whole millimetres it is that of a look at every half
 /// millimetre, to the last digit, and so is the first place that has it.
 /// </summary>
-[Properties(MaxTest = 300)]
+[Properties(MaxTest = 20)]
 public sealed class SlidingRectangle
 {
+    private const int Layouts = 60;
+
     // Girths whose pipe comes back to whole millimetres.
     private static readonly UnrolledSurface[] Pipes =
         [.. Enumerable.Range(12, 20).Select(static girth => new UnrolledSurface(Pipe(girth / Math.PI, 20))).Where(static pipe => pipe.GirthMm == Math.Round(pipe.GirthMm))];
@@ -19,22 +21,28 @@ public sealed class SlidingRectangle
     {
         Assert.NotEmpty(Pipes);
         var random = new Random(seed);
-        UnrolledSurface pipe = Pipes[random.Next(Pipes.Length)];
-        int girth = (int)pipe.GirthMm;
-        int extentY = random.Next(3, girth + 1);
-        int fromY = random.Next(2) == 0 ? 0 : random.Next(girth);
-        int toY = fromY == 0 && random.Next(2) == 0 ? girth : random.Next(fromY, girth + 1);
-        SameAsALook(Parts(random, girth, beyond: girth / 2), pipe, random.Next(3, 24), extentY, fromY, toY);
+        for (int i = 0; i < Layouts; i++)
+        {
+            UnrolledSurface pipe = Pipes[random.Next(Pipes.Length)];
+            int girth = (int)pipe.GirthMm;
+            int extentY = random.Next(4) == 0 ? girth : random.Next(3, girth + 1);
+            int fromY = random.Next(2) == 0 ? 0 : random.Next(girth);
+            int toY = fromY == 0 && random.Next(2) == 0 ? girth : random.Next(fromY, girth + 1);
+            SameAsALook(Parts(random, girth, beyond: girth / 2), pipe, random.Next(3, 24), extentY, fromY, toY);
+        }
     }
 
     [Property]
     public void On_a_panel(int seed)
     {
         var random = new Random(seed);
-        int height = random.Next(10, 24);
-        var panel = new UnrolledSurface(new RectangularPanel(Mm(20), Mm(height)));
-        int extentY = random.Next(3, height + 1);
-        SameAsALook(Parts(random, height, beyond: 0), panel, random.Next(3, 24), extentY, 0, height - extentY);
+        for (int i = 0; i < Layouts; i++)
+        {
+            int height = random.Next(10, 24);
+            var panel = new UnrolledSurface(new RectangularPanel(Mm(20), Mm(height)));
+            int extentY = random.Next(3, height + 1);
+            SameAsALook(Parts(random, height, beyond: 0), panel, random.Next(3, 24), extentY, 0, height - extentY);
+        }
     }
 
     [Fact]

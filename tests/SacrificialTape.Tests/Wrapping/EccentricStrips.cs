@@ -67,6 +67,31 @@ public sealed class EccentricStrips
     public void More_lap_never_takes_fewer_metres(EccentricCase given) => Assert.True(
         (given with { LapMm = (given.LapMm + given.WidthMm) / 2 }).Lay(Choices()).StripsRound >= given.Lay(Choices()).StripsRound);
 
+    [Property(MaxTest = 15)]
+    public void A_strip_meets_what_lies_under_it_on_the_wall_unrolled(EccentricCase given, byte place)
+    {
+        const int Facets = 1536;
+        int centre = Facets + (place * Facets / 256);
+        double half = given.WidthMm / 2;
+        ObliqueBand band = ObliqueConeKernel.Band(given.LargeMm, given.SmallMm, given.LengthMm, 2 * Math.PI * place / 256, given.WidthMm)!.Value;
+        (double X, double Y)[][] rims = Unrolled(given, Facets);
+        double area = 0;
+        Span<(double X, double Y)> facet = stackalloc (double X, double Y)[ClipKernel.MostCorners];
+        for (int i = centre - (Facets / 2); i < centre + (Facets / 2); i++)
+        {
+            facet[0] = Placed(rims, centre, rims[0][i]);
+            facet[1] = Placed(rims, centre, rims[0][i + 1]);
+            facet[2] = Placed(rims, centre, rims[1][i + 1]);
+            facet[3] = Placed(rims, centre, rims[1][i]);
+            int corners = ClipKernel.Cut(facet, 4, 0, 1, half);
+            area += ClipKernel.Area(facet[..ClipKernel.Cut(facet, corners, 0, -1, half)]);
+        }
+
+        Near.Equal(area, band.AreaMm2, 2e-5);
+        double generator = given.Reducer().Generator(Angle.FromDegrees(360.0 * place / 256)).Millimeters;
+        Near.Equal(Extent(rims, half, centre), band.OverMm + generator, 2e-5, absolute: 0.005);
+    }
+
     [Fact]
     public void Lines_by_hand()
     {

@@ -1,8 +1,13 @@
 namespace SacrificialTape.Tests.Wrapping;
 
-/// <summary>Tees, mitred bends and sections with sides of 3, 4 and 5, or as a sum of thin slices.</summary>
+/// <summary>Tees, mitred bends, spirals and sections with sides of 3, 4 and 5, or as a sum of thin slices.</summary>
 public sealed class FittingLaysByHand
 {
+    // Over a girth of 100 mm lie 80 mm along the strip and 60 mm across it.
+    [Fact]
+    public void Beyond_the_square_end_of_a_spiral_a_right_triangle_is_bare() =>
+        Assert.Equal(2400, SpiralKernel.EndWedgeMm2(new SpiralSolution(100, 70, 75, 60)), 1e-9);
+
     // 200 and 120 mm: the saddle line comes down to 80 mm above the run's axis, four fifths of its radius.
     [Fact]
     public void A_flap_reaches_square_to_the_line_where_it_is_steepest() =>
