@@ -95,6 +95,12 @@ internal static class HolidayKernel
         }
 
         double latest = Math.Min(ownYears, zincUm / demandRate);
+        if (latest == 0)
+        {
+            // A demand that overflows takes all zinc at once.
+            return 0;
+        }
+
         double Over(double years) => ownLossUm(years) + (demandRate * years) - zincUm;
 
         // Where one of the two is next to nothing, rounding may leave a digit of zinc at the end that the other one alone gives.
@@ -119,7 +125,7 @@ internal static class HolidayKernel
             years = TLanes.Where(within, Within(zincUm, rate, law.Exponent, demandRate, TLanes.Min(own, fed)), years);
         }
 
-        TLanes alone = TLanes.Where(TLanes.Same(demandRate, 0), own, TLanes.Where(TLanes.Same(own, double.PositiveInfinity), fed, years));
+        TLanes alone = TLanes.Where(TLanes.Same(demandRate, 0), own, TLanes.Where(TLanes.Same(own, double.PositiveInfinity) | TLanes.Same(fed, 0), fed, years));
         return TLanes.Where((own >= 0) & (demandRate >= 0), alone, double.NaN);
     }
 

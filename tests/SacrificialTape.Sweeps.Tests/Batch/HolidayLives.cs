@@ -178,15 +178,30 @@ public sealed class HolidayLives
         double expected = usable * foil / taken;
         Assert.True(years[0] == expected || Math.Abs(years[0] - expected) <= 1e-15 * expected);
 
-        if (double.IsInfinity(taken))
-        {
-            return; // the rate overflows: a root is sought among infinities, and the row is not a number
-        }
-
         // Own corrosion of 2 um/a by the linear law beside it.
         HolidayLifeRows.WithOwnCorrosion(foil, usable, feed, demand, 2, 1, density, years);
         expected = usable * foil / (2 + taken);
         Assert.True(years[0] == expected || Math.Abs(years[0] - expected) <= 1e-12 * expected);
+    }
+
+    // What a demand takes may overflow: then no time is left, by the power law too.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(0.8)]
+    public void A_demand_that_overflows_leaves_no_time(double exponent)
+    {
+        double[] years = [1, 1, 1];
+        HolidayLifeRows.WithOwnCorrosion(80, 0.8, 1, new[] { double.MaxValue, 1e305, 0.01 }, 2, exponent, Density, years);
+        Assert.Equal([0, 0], years[..2]);
+        Assert.InRange(years[2], 0.1, 10);
+        var life = new HolidayLife(
+            new Foil(Length.FromMicrometers(80)),
+            ZincFeed.BesideMargin(Length.FromMillimeters(5), Length.FromMillimeters(5)),
+            CurrentDemand.FromMeasurement(ElectricCurrentDensity.Zero, ElectricCurrentDensity.FromAmperesPerSquareMeter(double.MaxValue), "made up"),
+            new OwnCorrosionAndDemand(TheoreticalCapacity.Zinc, ZincExposure.FromCategory(CorrosivityCategory.C3), exponent == 1 ? LinearLoss.Law : PowerLawLoss.ZincMean),
+            Utilisation.FromFraction(0.8));
+        Assert.Equal(0, life.Earliest.Duration.Years365);
+        Assert.InRange(life.Latest.Duration.Years365, 1, 1000);
     }
 
     [Fact]
