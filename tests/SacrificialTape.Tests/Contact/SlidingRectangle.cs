@@ -45,6 +45,23 @@ public sealed class SlidingRectangle
         }
     }
 
+    // At 4 mm the one disc is no longer whole and the other, which comes first along, not yet.
+    [Fact]
+    public void Where_one_disc_is_left_and_the_next_reached_neither_counts() => Assert.Equal(
+        new SlidingMetre(0, 0, 4, 20, 5),
+        SlidingMetreKernel.Least([new(1, 5, 6, 9, 1, 2), new(2, 5, 4, 8, 1, 3)], Pipes[^1], 20, 5, 3.5, 5.5));
+
+    // At 7 mm along, the last place before the disc is whole, the second rectangle has 1 mm left; the first and the last keep it from
+    // going further to either side.
+    [Fact]
+    public void The_last_place_before_a_disc_is_whole_may_be_the_least()
+    {
+        BarePart[] parts = [new(0, 6, 0, 10, 50, 0), new(5, 8, 0, 10, 1, 0), new(10, 12, 2, 4, 1, 100), new(13, 20, 0, 10, 50, 0)];
+        var panel = new UnrolledSurface(new RectangularPanel(Mm(20), Mm(10)));
+        Assert.Equal(new SlidingMetre(10, 7, 0, 5, 10), SlidingMetreKernel.Least(parts, panel, 5, 10, 0, 0));
+        SameAsALook(parts, panel, 5, 10, 0, 0);
+    }
+
     [Fact]
     public void Without_windows_nothing_is_bare() => Assert.Equal(
         new SlidingMetre(0, 0, 3, 10, 5), SlidingMetreKernel.Least([], Pipes[0], 10, 5, 3, 9));

@@ -42,6 +42,20 @@ public sealed partial class ShownWorkings
     }
 
     [Fact]
+    public void Of_lays_on_a_cone_on_which_strips_stop()
+    {
+        var cone = new ConcentricReducer(Mm(1000), Mm(150), Mm(600));
+        var strips = new MeridianStripLay(cone, Stock(100), Mm(15));
+        IReadOnlyDictionary<string, double> shown = Checked(strips);
+        Assert.InRange(strips.Lengths.Count, 2, 9);
+        Near.Equal(strips.Lengths[^2].Length.Millimeters, shown["L_j"], 1e-12);
+        Near.Equal(strips.Lengths[^1].Length.Millimeters, shown["L"], 1e-12);
+        Near.Equal(strips.Pucker.Fraction, shown["e_m"], 1e-12);
+        var gores = new GoreLay(cone, Stock(100), Mm(15));
+        Near.Equal(gores.Gores, Checked(gores)["n"], 0);
+    }
+
+    [Fact]
     public void Of_lays_on_a_cone_with_equal_ends()
     {
         var cylinder = new ConcentricReducer(Mm(500), Mm(500), Mm(400));
