@@ -36,6 +36,8 @@ internal static class FarthestKernel
         }
 
         var open = new PriorityQueue<Cell, double>();
+
+        // One for all cells: none has more windows than the first.
         double[] lower = new double[all.Count];
         Farthest best = new(-1, -1, 0, 0, 0, 0, 1);
         Push(new Cell(length / 2, girth / 2, length / 2, girth / 2, [.. all]));

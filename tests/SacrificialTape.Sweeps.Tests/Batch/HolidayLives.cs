@@ -202,6 +202,9 @@ public sealed class HolidayLives
             Utilisation.FromFraction(0.8));
         Assert.Equal(0, life.Earliest.Duration.Years365);
         Assert.InRange(life.Latest.Duration.Years365, 1, 1000);
+
+        // A rate without end is no number that workings could show: they say so.
+        Assert.Contains("any finite number um/a", Assert.Throws<ArgumentOutOfRangeException>(life.ShowWorkings).Message, StringComparison.Ordinal);
     }
 
     [Fact]

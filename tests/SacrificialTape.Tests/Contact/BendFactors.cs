@@ -10,10 +10,7 @@ public sealed class BendFactors
     [Property]
     public void The_mean_square_is_the_integral_of_the_square(byte radius, byte tube, sbyte from, sbyte wide)
     {
-        double tubeMm = 20 + tube;
-        double radiusMm = tubeMm * (1 + (radius / 50.0));
-        double a = tubeMm * Math.PI * from / 64;
-        double b = a + (tubeMm * Math.PI * wide / 64);
+        (double radiusMm, double tubeMm, double a, double b) = Bend(radius, tube, from, wide);
         double factor = UnrolledKernel.MeanSquareFactor(radiusMm, tubeMm, a, b);
         double mean = a == b ? Square(radiusMm, tubeMm, a) : GaussLegendreRule.Integrate(at => Square(radiusMm, tubeMm, at), a, b, 64) / (b - a);
         Near.Equal(Math.Sqrt(mean), factor, 1e-9, absolute: 1e-9);
@@ -30,15 +27,19 @@ public sealed class BendFactors
     [Property]
     public void What_is_covered_is_the_integral_of_the_factor(byte radius, byte tube, sbyte from, sbyte wide)
     {
-        double tubeMm = 20 + tube;
-        double radiusMm = tubeMm * (1 + (radius / 50.0));
-        double a = tubeMm * Math.PI * from / 64;
-        double b = a + (tubeMm * Math.PI * wide / 64);
+        (double radiusMm, double tubeMm, double a, double b) = Bend(radius, tube, from, wide);
         Near.Equal(
             GaussLegendreRule.Integrate(at => Math.Sqrt(Square(radiusMm, tubeMm, at)), a, b, 64),
             UnrolledKernel.CoveredMm(radiusMm, tubeMm, a, b, default(NoSteps)),
             1e-9,
             absolute: 1e-9);
+    }
+
+    private static (double RadiusMm, double TubeMm, double A, double B) Bend(byte radius, byte tube, sbyte from, sbyte wide)
+    {
+        double tubeMm = 20 + tube;
+        double a = tubeMm * Math.PI * from / 64;
+        return (tubeMm * (1 + (radius / 50.0)), tubeMm, a, a + (tubeMm * Math.PI * wide / 64));
     }
 
     private static double Square(double radiusMm, double tubeMm, double atMm)

@@ -5,6 +5,10 @@ namespace SacrificialTape.Tests.Contact;
 /// <summary>A surface with windows that keep clear of each other, made from a seed: each in a cell of its own.</summary>
 internal static class LayoutCase
 {
+    /// <summary>Pipes 20 mm long whose girth comes back to whole millimetres, so that what lies on them can be counted.</summary>
+    internal static IReadOnlyList<UnrolledSurface> WholePipes { get; } =
+        [.. Enumerable.Range(12, 20).Select(static girth => new UnrolledSurface(Pipe(girth / Math.PI, 20))).Where(static pipe => pipe.GirthMm == Math.Round(pipe.GirthMm))];
+
     internal static UnrolledSurface Surface(Random random) => random.Next(4) switch
     {
         0 => new(Pipe(Grid(random, 20, 900), Grid(random, 300, 6000))),

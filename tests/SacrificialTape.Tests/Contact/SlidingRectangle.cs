@@ -12,18 +12,14 @@ public sealed class SlidingRectangle
 {
     private const int Layouts = 60;
 
-    // Girths whose pipe comes back to whole millimetres.
-    private static readonly UnrolledSurface[] Pipes =
-        [.. Enumerable.Range(12, 20).Select(static girth => new UnrolledSurface(Pipe(girth / Math.PI, 20))).Where(static pipe => pipe.GirthMm == Math.Round(pipe.GirthMm))];
-
     [Property]
     public void On_a_pipe(int seed)
     {
-        Assert.NotEmpty(Pipes);
+        Assert.NotEmpty(LayoutCase.WholePipes);
         var random = new Random(seed);
         for (int i = 0; i < Layouts; i++)
         {
-            UnrolledSurface pipe = Pipes[random.Next(Pipes.Length)];
+            UnrolledSurface pipe = LayoutCase.WholePipes[random.Next(LayoutCase.WholePipes.Count)];
             int girth = (int)pipe.GirthMm;
             int extentY = random.Next(4) == 0 ? girth : random.Next(3, girth + 1);
             int fromY = random.Next(2) == 0 ? 0 : random.Next(girth);
@@ -49,7 +45,7 @@ public sealed class SlidingRectangle
     [Fact]
     public void Where_one_disc_is_left_and_the_next_reached_neither_counts() => Assert.Equal(
         new SlidingMetre(0, 0, 4, 20, 5),
-        SlidingMetreKernel.Least([new(1, 5, 6, 9, 1, 2), new(2, 5, 4, 8, 1, 3)], Pipes[^1], 20, 5, 3.5, 5.5));
+        SlidingMetreKernel.Least([new(1, 5, 6, 9, 1, 2), new(2, 5, 4, 8, 1, 3)], LayoutCase.WholePipes[^1], 20, 5, 3.5, 5.5));
 
     // At 7 mm along, the last place before the disc is whole, the second rectangle has 1 mm left; the first and the last keep it from
     // going further to either side.
@@ -64,7 +60,7 @@ public sealed class SlidingRectangle
 
     [Fact]
     public void Without_windows_nothing_is_bare() => Assert.Equal(
-        new SlidingMetre(0, 0, 3, 10, 5), SlidingMetreKernel.Least([], Pipes[0], 10, 5, 3, 9));
+        new SlidingMetre(0, 0, 3, 10, 5), SlidingMetreKernel.Least([], LayoutCase.WholePipes[0], 10, 5, 3, 9));
 
     [Fact]
     public void A_stair_stands_within_its_disc_and_the_rest_makes_it_whole()

@@ -9,10 +9,6 @@ public sealed class SteelUnderStrips
 {
     private static readonly UnrolledSurface Panel = new(new RectangularPanel(Mm(100), Mm(100)));
 
-    // Girths whose pipe comes back to whole millimetres.
-    private static readonly UnrolledSurface[] Pipes =
-        [.. Enumerable.Range(12, 20).Select(static girth => new UnrolledSurface(Pipe(girth / Math.PI, 20))).Where(static pipe => pipe.GirthMm == Math.Round(pipe.GirthMm))];
-
     [Property]
     public void Of_upright_strips_it_is_every_square_that_no_strip_of_another_set_covers(int seed)
     {
@@ -32,7 +28,7 @@ public sealed class SteelUnderStrips
     [InlineData(1, 18, 38, 6)]
     public void A_window_on_the_named_line_is_one(int middle, int low, int high, int around)
     {
-        UnrolledSurface pipe = Pipes.Single(static one => one.GirthMm == 20);
+        UnrolledSurface pipe = LayoutCase.WholePipes.Single(static one => one.GirthMm == 20);
         var spot = new BareSpot(10, middle, 2, 3, false, 1);
         StripPiece[] pieces = [new(0, 0, 20, 20, low, high, 0, true), new(1, 0, 20, 20, 0, 20, 0, true)];
         var strips = new StripPieces(pieces, 2, pipe);
@@ -77,7 +73,7 @@ public sealed class SteelUnderStrips
 
     private static void SameAsCounted(Random random)
     {
-        UnrolledSurface surface = random.Next(3) == 0 ? new(new RectangularPanel(Mm(20), Mm(random.Next(12, 30)))) : Pipes[random.Next(Pipes.Length)];
+        UnrolledSurface surface = random.Next(3) == 0 ? new(new RectangularPanel(Mm(20), Mm(random.Next(12, 30)))) : LayoutCase.WholePipes[random.Next(LayoutCase.WholePipes.Count)];
         int girth = (int)surface.GirthMm;
         StripPiece[] pieces = [.. Enumerable.Range(0, random.Next(1, 7)).Select(i => Piece(random, i, girth, surface.IsClosed))];
         var strips = new StripPieces(pieces, pieces.Length, surface);
